@@ -1,0 +1,5 @@
+/** @type {import('prettier').Config} */
+export default {
+  printWidth: 100,
+  singleQuote: true,
+};
