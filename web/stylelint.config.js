@@ -2,8 +2,6 @@
 export default {
   extends: ['stylelint-config-standard'],
   rules: {
-    // Colours are named once, in tokens.css, so that light, dark, contrast and print change together.
-    'color-no-hex': null,
     // Sections of one file may come back to a selector; order is read, not sorted.
     'no-descending-specificity': null,
     'declaration-no-important': true,
@@ -14,10 +12,4 @@ export default {
     'rule-empty-line-before': null,
     'declaration-empty-line-before': null,
   },
-  overrides: [
-    {
-      files: ['**/style/*.css'],
-      rules: { 'color-no-hex': null },
-    },
-  ],
 };
