@@ -1,0 +1,115 @@
+#include "gauge.h"
+
+#include <algorithm>
+#include <cmath>
+#include <cstddef>
+
+namespace twinround {
+
+namespace {
+
+// What washing may still change in an unwashed swatch: Munden's kw runs from 3.8 (dry) to 4.1 (wet
+// relaxed) and kc from 5.0 to 5.3 (1959, from memory); taken as uniform over that span. ASSUMPTION.
+const double kUnwashedStitchError = (4.1 - 3.8) / (2.0 * std::sqrt(3.0) * 3.95);
+const double kUnwashedRoundError = (5.3 - 5.0) / (2.0 * std::sqrt(3.0) * 5.15);
+
+// One direction of the swatch: how many, over what length.
+struct Counted {
+  double count = 0;
+  Length along;
+};
+
+std::vector<Counted> stitches_of(const std::vector<Reading>& readings) {
+  std::vector<Counted> counted;
+  for (const Reading& reading : readings) counted.push_back({reading.stitches, reading.width});
+  return counted;
+}
+
+std::vector<Counted> rounds_of(const std::vector<Reading>& readings) {
+  std::vector<Counted> counted;
+  for (const Reading& reading : readings) {
+    if (reading.rounds && reading.height) counted.push_back({*reading.rounds, *reading.height});
+  }
+  return counted;
+}
+
+Counted pooled(const std::vector<Counted>& readings) {
+  Counted sum;
+  for (const Counted& reading : readings) {
+    sum.count += reading.count;
+    sum.along = sum.along + reading.along;
+  }
+  return sum;
+}
+
+double scatter(const std::vector<Counted>& readings) {
+  const std::size_t n = readings.size();
+  if (n < 2) return 0;
+  double mean = 0;
+  for (const Counted& reading : readings) mean += reading.count / reading.along.mm();
+  mean /= static_cast<double>(n);
+  double squares = 0;
+  for (const Counted& reading : readings) {
+    const double off = reading.count / reading.along.mm() - mean;
+    squares += off * off;
+  }
+  return std::sqrt(squares / static_cast<double>(n - 1)) / mean;
+}
+
+// sqrt(max(cv, 0.02)^2/n + q^2), q = 0.204 sqrt(n)/sum: scatter falls with more readings, and so do
+// the uncertain ends of each, which add in quadrature.
+double pooled_error(const std::vector<Counted>& readings, double cv) {
+  const double n = static_cast<double>(readings.size());
+  const double place = std::max(cv, kLeastScatter);
+  const double ends = kEndError * std::sqrt(n) / pooled(readings).count;
+  return std::sqrt(place * place / n + ends * ends);
+}
+
+double quadrature(double a, double b) {
+  return std::sqrt(a * a + b * b);
+}
+
+}  // namespace
+
+double stitch_scatter(const std::vector<Reading>& readings) {
+  return scatter(stitches_of(readings));
+}
+
+double round_scatter(const std::vector<Reading>& readings) {
+  return scatter(rounds_of(readings));
+}
+
+Gauge gauge_from_readings(const std::vector<Reading>& readings, bool washed) {
+  const std::vector<Counted> across = stitches_of(readings);
+  const std::vector<Counted> up = rounds_of(readings);
+  const Counted stitches = pooled(across);
+  const Counted rounds = pooled(up);
+  Gauge gauge;
+  gauge.stitches = StitchGauge::per(stitches.count, stitches.along);
+  gauge.rounds = RoundGauge::per(rounds.count, rounds.along);
+  gauge.stitches_error =
+      quadrature(pooled_error(across, scatter(across)), washed ? 0 : kUnwashedStitchError);
+  gauge.rounds_error = quadrature(pooled_error(up, scatter(up)), washed ? 0 : kUnwashedRoundError);
+  gauge.source = GaugeSource::swatch;
+  return gauge;
+}
+
+Gauge gauge_from_rib(const Gauge& rib_gauge, double contraction, double contraction_error) {
+  Gauge gauge = rib_gauge;
+  gauge.stitches = rib_gauge.stitches * contraction;
+  gauge.stitches_error = quadrature(rib_gauge.stitches_error, contraction_error);
+  gauge.source = GaugeSource::rib_swatch;
+  return gauge;
+}
+
+Gauge gauge_from_label(const YarnCategory& category) {
+  Gauge gauge;
+  gauge.stitches = StitchGauge::per(category.stitches_hi, kGaugeWidth);
+  gauge.rounds = RoundGauge::per_mm(kRoundsPerStitch * gauge.stitches.per_mm());
+  gauge.stitches_error = label_error(category);
+  gauge.rounds_error = label_error(category);
+  gauge.source = GaugeSource::label;
+  return gauge;
+}
+
+}  // namespace twinround

@@ -1,0 +1,61 @@
+// From swatch readings, or a yarn label, to a gauge that says how sure it is.
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "units.h"
+#include "yarn_category.h"
+
+namespace twinround {
+
+enum class Fabric { stockinette, rib };
+enum class GaugeSource { swatch, rib_swatch, label };
+
+// One measurement of the swatch. Counts may carry quarters; rounds and height come together or not
+// at all.
+struct Reading {
+  double stitches = 0;
+  Length width;
+  std::optional<double> rounds;
+  std::optional<Length> height;
+};
+
+// Stockinette gauge in the yarn and on the needles of the sock. Errors are relative standard
+// errors.
+struct Gauge {
+  StitchGauge stitches;
+  RoundGauge rounds;
+  double stitches_error = 0;
+  double rounds_error = 0;
+  GaugeSource source = GaugeSource::swatch;
+};
+
+// Rounds per length of stockinette over stitches per length, for a yarn not yet swatched.
+// ASSUMPTION.
+inline constexpr double kRoundsPerStitch = 1.4;
+
+// Pooled over the readings: sum of stitches over sum of widths, likewise rounds. Precondition: one
+// reading at least, and one with rounds. An unwashed swatch moves no count; it widens the errors by
+// what washing may change.
+Gauge gauge_from_readings(const std::vector<Reading>& readings, bool washed);
+
+// A swatch knit in the sock's own rib, relaxed, turned to stockinette by the rib's contraction.
+// `contraction_error` is relative.
+Gauge gauge_from_rib(const Gauge& rib_gauge, double contraction, double contraction_error);
+
+// No swatch: the dense end of the category's range.
+Gauge gauge_from_label(const YarnCategory& category);
+
+// A gauge counted over the ends of a window is off by about a quarter stitch at each end, taken as
+// uniform.
+inline constexpr double kEndError = 0.204;  // sqrt(2) x 0.5/sqrt(12), in stitches
+// No hand and no ruler does better than this from place to place. ASSUMPTION.
+inline constexpr double kLeastScatter = 0.02;
+
+// Coefficient of variation of the readings' own gauges (n - 1; 0 for one reading): first the
+// stitches, then the rounds.
+double stitch_scatter(const std::vector<Reading>& readings);
+double round_scatter(const std::vector<Reading>& readings);
+
+}  // namespace twinround

@@ -1,0 +1,90 @@
+#include "length.h"
+
+#include <cmath>
+#include <string>
+#include <vector>
+
+#include "rounding.h"
+
+namespace twinround {
+
+namespace {
+
+constexpr double kHeelBreadthOfFoot = 0.25;  // ASSUMPTION
+// A stadium (two half circles of breadth b joined by straights) of depth d has girth 2 (d - b) + pi
+// b, so d = girth/2 - (pi/2 - 1) b.
+constexpr double kStadium = 0.571;
+const double kBend = std::sqrt(0.5);  // the bend lies 45 degrees in front of and above the heel
+
+std::string tenth_of_cm(Length length) {
+  const int tenths = ceil_count(length.mm());
+  return std::to_string(tenths / 10) + "." + std::to_string(tenths % 10) + " cm";
+}
+
+Problem leg_too_short(Length least) {
+  return {"/legHeightMm",
+          "leg_too_short",
+          {{"leastMm", least.mm()}},
+          {},
+          "So low a sock ends below the ankle's bend and will not stay on. The least leg for this "
+          "foot and cuff is " +
+              tenth_of_cm(least) + ", measured from the floor; a shorter cuff lowers it."};
+}
+
+Problem no_room_for_rib(Length least) {
+  return {
+      "/legHeightMm",
+      "no_room_for_rib",
+      {{"leastMm", least.mm()}},
+      {},
+      "Toe and cuff take up all the rounds, so none is left for the rib. Make the leg at least " +
+          tenth_of_cm(least) + ", or the cuff or the toe shorter."};
+}
+
+Problem too_many_rounds(Rounds total) {
+  return {"/legHeightMm",
+          "too_many_rounds",
+          {{"rounds", static_cast<double>(total.value())}, {"max", kMostRounds}},
+          {},
+          "That comes to " + std::to_string(total.value()) +
+              " rounds; at most 2000 can be planned. Check the round gauge and the lengths, and "
+              "their units."};
+}
+
+}  // namespace
+
+Length heel_depth(Length heel_girth, Length foot_length) {
+  return heel_girth / 2.0 - kStadium * kHeelBreadthOfFoot * foot_length;
+}
+
+Result<SockLength> divide_length(const LengthInput& input) {
+  SockLength sock;
+  sock.length = input.foot_length * (1.0 + input.length_ease) + input.leg_height;
+  sock.total = Rounds(round_half_up(sock.length * input.gauge));
+  sock.cuff = Rounds(round_half_up(input.cuff * input.gauge));
+  sock.spiral = sock.total - input.toe - sock.cuff;
+  sock.heel_depth = heel_depth(input.heel_girth, input.foot_length);
+
+  const Length bend = sock.heel_depth * kBend;
+  sock.least_leg = bend + input.cuff;
+  // From the tip of the toe under the heel and up the back the path is foot + leg; in front it cuts
+  // the corner at the bend, which lies `bend` in front of the heel and `bend` above the floor.
+  const Length back = input.foot_length + input.leg_height;
+  sock.back_strain = (back - sock.length) / sock.length;
+  sock.front_strain = (back - 2.0 * bend - sock.length) / sock.length;
+
+  std::vector<Problem> problems;
+  if (!at_least(input.leg_height.mm(), sock.least_leg.mm())) {
+    problems.push_back(leg_too_short(sock.least_leg));
+  }
+  if (sock.spiral < Rounds(1)) {
+    const Rounds needed = input.toe + sock.cuff + Rounds(1);
+    problems.push_back(
+        no_room_for_rib(needed / input.gauge - input.foot_length * (1.0 + input.length_ease)));
+  }
+  if (sock.total > Rounds(kMostRounds)) problems.push_back(too_many_rounds(sock.total));
+  if (!problems.empty()) return problems;
+  return sock;
+}
+
+}  // namespace twinround

@@ -1,0 +1,16 @@
+// How long the pair takes at the knitter's pace.
+#pragma once
+
+#include "units.h"
+
+namespace twinround {
+
+inline constexpr double kLearnerPace = 15;  // stitches a minute. ASSUMPTION; ordinary knitters 35
+                                            // to 42 (Hastings Tribune, 3 June 2022)
+inline constexpr Duration kTurn =
+    Duration::from_seconds(10);  // ASSUMPTION; two in each round of the pair
+
+// `stitches` are those worked in the pair, `rounds` those of one sock (the two share each turn).
+Duration knitting_time(int stitches, Rounds rounds, double stitches_per_minute);
+
+}  // namespace twinround

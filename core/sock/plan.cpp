@@ -1,0 +1,184 @@
+#include "plan.h"
+
+#include <algorithm>
+#include <numeric>
+
+#include "pace.h"
+#include "plan_parts.h"
+#include "rounding.h"
+#include "spiral.h"
+#include "tube.h"
+
+namespace twinround {
+
+namespace {
+
+// Everything that hangs on the count: worked out for the plan itself and for each choice beside it.
+struct SockOfCount {
+  Toe toe;
+  SockLength length;
+  YarnNeed yarn;
+  Duration time;
+};
+
+// The bind-off must give as far as the widest girth the edge passes: the heel, or a wider calf if
+// measured.
+Length girth_past_edge(const PlannedFoot& foot) {
+  const Length heel = heel_to_pass(foot);
+  return foot.calf_girth.estimated ? heel : std::max(heel, foot.calf_girth.value);
+}
+
+Result<SockOfCount> sock_of_count(const PlanRequest& request, const FabricFigures& fabric,
+                                  const PlannedFoot& foot, Stitches n) {
+  SockOfCount sock;
+  sock.toe = shape_toe({n, foot.length.value, fabric.gauge.rounds, request.toe_share,
+                        request.tip_share, request.toe_shape});
+  const Rounds toe_rounds(static_cast<int>(sock.toe.counts.size()));
+  const Result<SockLength> length =
+      divide_length({foot.length.value, foot.heel_girth.value, request.leg_height, request.cuff,
+                     request.length_ease, fabric.gauge.rounds, toe_rounds});
+  if (!length.ok()) return length.problems();
+  sock.length = length.value();
+
+  YarnInput yarn;
+  yarn.loop = fabric.loop();
+  yarn.cast_on = sock.toe.cast_on;
+  yarn.toe_stitches = std::accumulate(sock.toe.counts.begin(), sock.toe.counts.end(), 0);
+  yarn.spiral_stitches = sock.length.spiral.value() * n.value();
+  yarn.cuff_stitches = sock.length.cuff.value() * n.value();
+  yarn.edge_girth = girth_past_edge(foot);
+  yarn.margin = request.yarn_margin;
+  sock.yarn = yarn_need(yarn);
+
+  const int worked = yarn.toe_stitches + yarn.spiral_stitches + yarn.cuff_stitches;
+  sock.time = knitting_time(2 * worked, sock.length.total, request.stitches_per_minute);
+  return sock;
+}
+
+std::vector<Choice> choices_around(const PlanRequest& request, const FabricFigures& fabric,
+                                   const PlannedFoot& foot, Stitches n) {
+  std::vector<Choice> choices;
+  for (const Stitches count : counts_around(n, request.rib.repeat())) {
+    const Result<SockOfCount> sock = sock_of_count(request, fabric, foot, count);
+    if (!sock.ok()) continue;  // its toe leaves no room for the rib: not a choice
+    Choice choice;
+    choice.stitches = count;
+    choice.girth = count / fabric.gauge.stitches;
+    choice.ease = ease_of(count, foot.ball_girth.value, fabric.gauge.stitches);
+    choice.heel_use = girth_use(heel_to_pass(foot), count, fabric.widest);
+    choice.halves_alike = halves_alike(count, request.rib.repeat());
+    choice.yarn_pair = sock.value().yarn.pair;
+    choice.time = sock.value().time;
+    choices.push_back(choice);
+  }
+  return choices;
+}
+
+YarnFigures yarn_figures(const PlanRequest& request, const FabricFigures& fabric,
+                         const YarnNeed& need) {
+  YarnFigures yarn;
+  yarn.need = need;
+  yarn.loop = fabric.loop();
+  yarn.weighed = fabric.weighed_loop.has_value();
+  if (yarn.weighed) yarn.geometry_loop = fabric.geometry_loop;
+  yarn.relative_error = yarn_error(fabric.gauge.stitches_error, fabric.gauge.rounds_error,
+                                   yarn.weighed ? kWeighedError : kGeometryError);
+  const bool ball = request.yarn.ball_mass && request.yarn.ball_length;
+  const Mass reference = ball ? *request.yarn.ball_mass : Mass::from_g(100);
+  const Length reach =
+      ball ? *request.yarn.ball_length : Length::from_m(fabric.category.m_per_100g);
+  yarn.mass_guessed = !ball;
+  yarn.sock_mass = reference * (need.sock / reach);
+  yarn.pair_mass = reference * (need.pair / reach);
+  yarn.with_margin_mass = reference * (need.with_margin / reach);
+  if (ball) yarn.balls = balls_for(need.with_margin, reach);
+  return yarn;
+}
+
+// Her own count is obeyed; without one, or beside it, the advice.
+Result<Stitches> decided_count(const PlanRequest& request, const Result<CountAdvice>& advice) {
+  if (request.stitch_count) return accept_count(*request.stitch_count, request.rib.repeat());
+  if (!advice.ok()) return advice.problems();
+  return advice.value().count;
+}
+
+void add_problems(std::vector<Problem>& all, const std::vector<Problem>& some) {
+  all.insert(all.end(), some.begin(), some.end());
+}
+
+// Where the ease is off whatever the count, another rib would do better.
+bool rib_is_the_trouble(const Plan& plan, const CountAdvice& advice, const CountInput& input) {
+  return !count_is_good(advice.count, input) || clearly_above(kTightestEase, plan.girth_ease) ||
+         clearly_above(plan.girth_ease, kLoosestEase);
+}
+
+Plan composed(const PlanRequest& request, const FabricFigures& fabric, const PlannedFoot& foot,
+              Stitches n, const SockOfCount& sock) {
+  Plan plan;
+  plan.gauge = fabric.gauge;
+  plan.category = fabric.category.number;
+  plan.category_given = fabric.category_given;
+  plan.foot = foot;
+  plan.rib = request.rib;
+  plan.stitches = n;
+  plan.girth_ease = ease_of(n, foot.ball_girth.value, fabric.gauge.stitches);
+  plan.finished_girth = n / fabric.gauge.stitches;
+  plan.rest_girth = plan.finished_girth * fabric.contraction.factor;
+  plan.widest_girth = fabric.widest * n.value();
+  plan.heel_use = girth_use(heel_to_pass(foot), n, fabric.widest);
+  plan.halves_alike = halves_alike(n, request.rib.repeat());
+  plan.choices = choices_around(request, fabric, foot, n);
+  plan.toe = sock.toe;
+  plan.length = sock.length;
+  plan.period = period(request.rib);
+  if (request.rib.leans() || request.rib.rounds_per_shift == 0) {
+    plan.pitch = pitch(request.rib, fabric.gauge.stitches, fabric.gauge.rounds);
+  }
+  const Leg leg{foot.length.value, foot.ankle_girth.value, foot.calf_girth.value};
+  plan.leg_fit = fit_leg(leg, request.leg_height, n, fabric.widest);
+  plan.yarn = yarn_figures(request, fabric, sock.yarn);
+  plan.needle = choose_needle(request.swatch.needle, fabric.category, n, fabric.gauge.stitches);
+  if (fabric.tightness) plan.firmness = firmness_of(*fabric.tightness);
+  plan.time = sock.time;
+  plan_rounds(plan);
+  return plan;
+}
+
+}  // namespace
+
+Result<Plan> make_plan(const PlanRequest& request) {
+  const Result<PlannedFoot> foot = plan_foot(request.foot);
+  const Result<FabricFigures> fabric = plan_fabric(request);
+  std::vector<Problem> problems = foot.problems();
+  add_problems(problems, fabric.problems());
+  if (!problems.empty()) return problems;
+
+  const CountInput count_input{foot.value().ball_girth.value, heel_to_pass(foot.value()),
+                               fabric.value().gauge.stitches, fabric.value().widest,
+                               request.rib.repeat(),          request.girth_ease};
+  const Result<CountAdvice> advice = advise_count(count_input);
+  const Result<Stitches> n = decided_count(request, advice);
+  // Where no count stands, the shortest toe there is still tells whether the lengths are at fault
+  // too.
+  const Stitches for_length = n.ok() ? n.value() : Stitches(kLeastCount);
+  const Result<SockOfCount> sock = sock_of_count(request, fabric.value(), foot.value(), for_length);
+  problems = n.problems();
+  add_problems(problems, sock.problems());
+  if (!problems.empty()) return problems;
+
+  Plan plan = composed(request, fabric.value(), foot.value(), n.value(), sock.value());
+  const CountAdvice* advised = nullptr;
+  if (advice.ok()) {
+    advised = &advice.value();
+    plan.advised = advised->count;
+    if (rib_is_the_trouble(plan, *advised, count_input))
+      plan.ribs_that_fit = ribs_that_fit(count_input);
+  }
+  plan.cautions = plan_cautions(request, fabric.value(), plan, advised);
+  plan.working = working_of_fit(request, fabric.value(), plan);
+  const std::vector<Working> making = working_of_making(request, fabric.value(), plan);
+  plan.working.insert(plan.working.end(), making.begin(), making.end());
+  return plan;
+}
+
+}  // namespace twinround

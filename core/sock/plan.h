@@ -1,0 +1,122 @@
+// The whole sock: every figure composed from the other files of this folder.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "fabric.h"
+#include "feet.h"
+#include "fit.h"
+#include "gauge.h"
+#include "length.h"
+#include "line.h"
+#include "needle_choice.h"
+#include "plan_request.h"
+#include "result.h"
+#include "rib.h"
+#include "stitch_count.h"
+#include "toe.h"
+#include "units.h"
+#include "yarn_need.h"
+
+namespace twinround {
+
+// Raised with every change of a default, a constant or a rule, so that a sheet made under older
+// rules can say what changed.
+inline constexpr int kRules = 1;
+
+// A foot measure as the plan used it.
+struct FootFigure {
+  Length value;
+  bool estimated = false;
+  Length spread;  // give or take; zero when measured
+};
+
+struct PlannedFoot {
+  FootFigure length, ball_girth, heel_girth, ankle_girth, calf_girth;
+};
+
+struct Choice {
+  Stitches stitches;
+  Length girth;
+  double ease = 0;
+  double heel_use = 0;
+  bool halves_alike = false;
+  Length yarn_pair;
+  Duration time;
+};
+
+enum class Section { toe, spiral, cuff };
+
+// Equal rounds in a row. `stitches` stand on the needle after each; `line` and `second_line` point
+// into Plan::lines.
+struct RoundSpan {
+  Section section = Section::toe;
+  int rounds = 0;
+  int stitches = 0;
+  int line = 0;
+  int second_line = 0;  // equal to `line` where both socks are worked alike
+};
+
+struct YarnFigures {
+  Length loop;                          // what the need was computed with
+  bool weighed = false;                 // else loop geometry
+  std::optional<Length> geometry_loop;  // the other one, when both are known
+  YarnNeed need;
+  double relative_error = 0;
+  std::optional<Mass> pair_mass, sock_mass, with_margin_mass;
+  bool mass_guessed = false;  // metres in 100 g from the category, not from a ball
+  std::optional<Balls> balls;
+};
+
+// A caution has the shape of a problem; its plan stands. `field` is the input to look at, "" for
+// none in particular.
+using Caution = Problem;
+
+// How a figure came about: a rule by code, the numbers put in, the code of its source.
+struct Working {
+  std::string figure;
+  std::string rule;
+  std::vector<Number> numbers;
+  std::string source;
+};
+
+struct Plan {
+  Gauge gauge;
+  int category = 0;
+  bool category_given = false;
+  PlannedFoot foot;
+  Rib rib;
+  Stitches stitches;
+  std::optional<Stitches> advised;  // absent where no count can be advised
+  double girth_ease = 0;
+  Length finished_girth;  // laid flat in stockinette, both sides
+  Length rest_girth;      // the rib pulled in
+  Length widest_girth;    // the geometric limit
+  double heel_use = 0;
+  bool halves_alike = false;
+  std::vector<Choice> choices;
+  std::vector<RibThatFits> ribs_that_fit;  // told only where the rib is the trouble
+  Toe toe;
+  SockLength length;
+  Rounds period;
+  std::optional<Angle> pitch;  // absent for a rib that goes nowhere though it moves (1x1)
+  LegFit leg_fit;
+  std::vector<RoundLine> lines;
+  std::vector<RoundSpan> rounds;
+  YarnFigures yarn;
+  NeedleChoice needle;
+  std::optional<Firmness>
+      firmness;  // absent where neither ball nor category tells the yarn's thickness
+  Duration time;
+  std::vector<Caution> cautions;
+  std::vector<Working> working;
+};
+
+// Every problem at once, or the plan. The request's own ranges are the caller's to check (core/wire
+// does); what only the computation can tell (a count, a length, a foot out of range) is refused
+// here.
+Result<Plan> make_plan(const PlanRequest& request);
+
+}  // namespace twinround

@@ -1,0 +1,80 @@
+#include <algorithm>
+
+#include "plan_parts.h"
+
+namespace twinround {
+
+namespace {
+
+Problem no_gauge() {
+  return {"/swatch", "required", {}, {}, "Give a swatch, or the category on the yarn's label."};
+}
+
+Problem stretched_too_narrow(Length width) {
+  return {
+      "/swatch/stretchedWidthMm",
+      "stretched_too_narrow",
+      {{"widthMm", width.mm()}},
+      {},
+      "The stretched width is not wider than the first reading at rest. Pull that same stretch of "
+      "stitches as wide as it goes and measure again."};
+}
+
+// A rib's own gauge is turned to stockinette before anything is computed with it.
+Gauge swatch_gauge(const SwatchInput& swatch, const Contraction& contraction) {
+  const Gauge gauge = gauge_from_readings(swatch.readings, swatch.washed);
+  if (swatch.fabric == Fabric::stockinette) return gauge;
+  return gauge_from_rib(gauge, contraction.factor, contraction.error);
+}
+
+std::optional<Length> weighed(const SwatchInput& swatch, const YarnChoice& yarn) {
+  if (!swatch.mass || !swatch.mass_stitches || !yarn.ball_length || !yarn.ball_mass) return {};
+  return weighed_loop_length(*swatch.mass, *swatch.mass_stitches, *yarn.ball_length,
+                             *yarn.ball_mass);
+}
+
+std::optional<double> tightness_known(const YarnChoice& yarn, const FabricFigures& fabric) {
+  if (yarn.ball_mass && yarn.ball_length) {
+    return tightness(tex_of(*yarn.ball_mass, *yarn.ball_length), fabric.loop());
+  }
+  if (!fabric.category_given) return {};
+  const Length reach = Length::from_m(fabric.category.m_per_100g);
+  return tightness(tex_of(Mass::from_g(100), reach), fabric.loop());
+}
+
+}  // namespace
+
+Result<FabricFigures> plan_fabric(const PlanRequest& request) {
+  const SwatchInput& swatch = request.swatch;
+  const bool swatched = !swatch.readings.empty();
+  const auto named = request.yarn.category ? yarn_category(*request.yarn.category) : std::nullopt;
+  if (!swatched && !named) return no_gauge();
+
+  FabricFigures fabric;
+  fabric.contraction = rib_contraction(request.rib);
+  fabric.gauge = swatched ? swatch_gauge(swatch, fabric.contraction) : gauge_from_label(*named);
+  fabric.category_given = named.has_value();
+  fabric.category = named ? *named : yarn_category_for(fabric.gauge.stitches);
+
+  // A label's gauge is of washed fabric, as printed ones are. ASSUMPTION.
+  const bool washed = !swatched || swatch.washed;
+  const auto loop = [&fabric](double ks) {
+    return loop_length(fabric.gauge.stitches, fabric.gauge.rounds, ks);
+  };
+  fabric.geometry_loop = loop(washed ? kStitchDensityWashed : kStitchDensityUnwashed);
+  fabric.weighed_loop = swatched ? weighed(swatch, request.yarn) : std::nullopt;
+
+  // The fit takes the shorter loop and the washed constant, so that washing or not moves no count.
+  const Length washed_loop = loop(kStitchDensityWashed);
+  fabric.limit = widest_stitch(std::min(washed_loop, fabric.weighed_loop.value_or(washed_loop)));
+  fabric.widest = fabric.limit;
+  fabric.tightness = tightness_known(request.yarn, fabric);
+  if (swatched && swatch.stretched_width) {
+    const Reading& first = swatch.readings.front();
+    if (*swatch.stretched_width <= first.width) return stretched_too_narrow(first.width);
+    fabric.widest = *swatch.stretched_width / first.stitches;
+  }
+  return fabric;
+}
+
+}  // namespace twinround

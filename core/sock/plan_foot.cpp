@@ -1,0 +1,86 @@
+#include <cmath>
+#include <string>
+
+#include "plan_parts.h"
+#include "rounding.h"
+
+namespace twinround {
+
+namespace {
+
+// What counts as a foot at all: the request's own limits for a measured one.
+constexpr Length kLeastFoot = Length::from_mm(80);
+constexpr Length kMostFoot = Length::from_mm(400);
+
+bool is_foot(Length length) {
+  return length >= kLeastFoot && length <= kMostFoot;
+}
+
+Problem required(const char* field, const char* what) {
+  return {
+      field, "required", {}, {}, std::string("Give ") + what + ", or a shoe size and whose it is."};
+}
+
+Problem not_a_foot(const char* code, const char* name, Length value) {
+  return {"/foot/shoe/size",
+          code,
+          {{name, value.mm()}, {"min", kLeastFoot.mm()}, {"max", kMostFoot.mm()}},
+          {},
+          "This size means " + std::to_string(round_half_up(value.mm())) +
+              " mm, and a foot has 80 to 400. Check the size and its scale."};
+}
+
+FootFigure measured(Length value) {
+  return {value, false, Length::from_mm(0)};
+}
+
+FootFigure measured_or(const std::optional<Length>& value, Length estimate) {
+  return value ? measured(*value) : FootFigure{estimate, true, Length::from_mm(0)};
+}
+
+// The residual spread and what the unsure length carries over to the girth, in quadrature.
+FootFigure estimated_ball_girth(Body body, const FootFigure& length) {
+  const EstimatedGirth estimate = ball_girth_from_length(body, length.value);
+  const EstimatedGirth longer = ball_girth_from_length(body, length.value + length.spread);
+  const double carried = (longer.girth - estimate.girth).mm();
+  const double residual = estimate.spread.mm();
+  return {estimate.girth, true,
+          Length::from_mm(std::sqrt(residual * residual + carried * carried))};
+}
+
+}  // namespace
+
+Result<PlannedFoot> plan_foot(const FootInput& foot) {
+  PlannedFoot planned;
+  if (foot.length) {
+    planned.length = measured(*foot.length);
+  } else if (foot.shoe) {
+    const ShoeFoot shoe = foot_from_shoe(foot.shoe->scale, foot.shoe->size);
+    planned.length = {shoe.length, true, shoe.uncertainty};
+    if (!is_foot(shoe.length)) return not_a_foot("shoe_out_of_range", "lengthMm", shoe.length);
+  } else {
+    return required("/foot/lengthMm", "the foot's length");
+  }
+
+  if (foot.ball_girth) {
+    planned.ball_girth = measured(*foot.ball_girth);
+  } else if (foot.body) {
+    planned.ball_girth = estimated_ball_girth(*foot.body, planned.length);
+    const Length girth = planned.ball_girth.value;
+    if (!is_foot(girth)) return not_a_foot("girth_out_of_range", "girthMm", girth);
+  } else {
+    return required("/foot/ballGirthMm", "the girth round the ball of the foot");
+  }
+
+  const Length ball = planned.ball_girth.value;
+  planned.heel_girth = measured_or(foot.heel_ankle_girth, kHeelOfBallMedian * ball);
+  planned.ankle_girth = measured_or(foot.ankle_girth, kAnkleOfBall * ball);
+  planned.calf_girth = measured_or(foot.calf_girth, kCalfOfBall * ball);
+  return planned;
+}
+
+Length heel_to_pass(const PlannedFoot& foot) {
+  return foot.heel_girth.estimated ? kHeelOfBallP95 * foot.ball_girth.value : foot.heel_girth.value;
+}
+
+}  // namespace twinround

@@ -1,0 +1,51 @@
+// The rooms of plan.cpp: each fills one part of a Plan from what is already in it. Private to this
+// folder.
+#pragma once
+
+#include <vector>
+
+#include "plan.h"
+
+namespace twinround {
+
+// The foot as measured, or as shoe and body suggest; required, shoe_out_of_range or
+// girth_out_of_range where that is no foot.
+Result<PlannedFoot> plan_foot(const FootInput& foot);
+
+// The heel girth that the fit is tested with: measured, or the 95th percentile for the ball girth.
+Length heel_to_pass(const PlannedFoot& foot);
+
+// Gauge, and the yarn in a stitch with how wide it goes.
+struct FabricFigures {
+  Gauge gauge;
+  YarnCategory category;
+  bool category_given = false;
+  Contraction contraction;
+  Length geometry_loop;                // for the yarn, as washed or not
+  std::optional<Length> weighed_loop;  // overrules it
+  Length limit;                        // half the fit loop: how wide geometry lets a stitch go
+  Length widest;                       // that, or as measured on the stretched swatch
+
+  // sqrt(tex)/l; absent where neither ball nor a named category tells how thick the yarn is. A
+  // category read off the gauge would only tell the gauge again.
+  std::optional<double> tightness;
+
+  Length loop() const { return weighed_loop.value_or(geometry_loop); }
+};
+Result<FabricFigures> plan_fabric(const PlanRequest& request);
+
+// Fills Plan::lines and Plan::rounds from its toe, rib and length.
+void plan_rounds(Plan& plan);
+
+// What must not go unsaid about a finished plan.
+std::vector<Caution> plan_cautions(const PlanRequest& request, const FabricFigures& fabric,
+                                   const Plan& plan, const CountAdvice* advice);
+
+// How each figure of a finished plan came about: those of the fit (foot, gauge, fabric, count), and
+// those of the making (toe, length, yarn, needle, time).
+std::vector<Working> working_of_fit(const PlanRequest& request, const FabricFigures& fabric,
+                                    const Plan& plan);
+std::vector<Working> working_of_making(const PlanRequest& request, const FabricFigures& fabric,
+                                       const Plan& plan);
+
+}  // namespace twinround

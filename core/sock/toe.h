@@ -1,0 +1,43 @@
+// The toe: from the cast-on at the tip to the sock's full count, four stitches an increase round.
+#pragma once
+
+#include <vector>
+
+#include "line.h"
+#include "units.h"
+
+namespace twinround {
+
+enum class ToeShape { round, even };
+
+struct ToeInput {
+  Stitches stitches;
+  Length foot_length;
+  RoundGauge gauge;
+  double share = 0.25;  // of the foot's length: a quarter (Dillmont, Encyclopedia of Needlework)
+  double tip_share = 0.40;  // of the count, cast on. ASSUMPTION
+  ToeShape shape = ToeShape::round;
+};
+
+struct Toe {
+  Stitches cast_on;
+  int wraps = 0;            // round each needle: half the cast-on; the slip knot is not counted
+  std::vector<int> counts;  // stitches after toe round 1, 2, ...; ends on the sock's count
+  int increase_rounds = 0;
+};
+
+// The cast-on total: nearest to tip_share x n among n, n - 4, n - 8, ..., at least 8 and at most n;
+// a tie goes up.
+Stitches cast_on_total(Stitches n, double tip_share);
+
+// Round 1 is plain; never more than two increase rounds together; every step is 0 or 4. The toe is
+// as long as `share` of the foot asks, or as the increases need, whichever is more. Total for any
+// valid count; cannot fail.
+Toe shape_toe(const ToeInput& input);
+
+// A plain round of n stitches, and the increase round worked on n: each half k1, M1R, k to the last
+// stitch, M1L, k1.
+RoundLine plain_round(Stitches n);
+RoundLine increase_round(Stitches before);
+
+}  // namespace twinround
