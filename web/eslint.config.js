@@ -40,7 +40,7 @@ const everywhere = {
   'no-implicit-globals': 'error',
   'no-param-reassign': 'off',
   'no-throw-literal': 'error',
-  'no-unused-vars': ['error', { argsIgnorePattern: '^_' }],
+  'no-unused-vars': ['error', { argsIgnorePattern: '^_', varsIgnorePattern: '^_' }],
 };
 
 export default [

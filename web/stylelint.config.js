@@ -6,7 +6,10 @@ export default {
     'no-descending-specificity': null,
     'declaration-no-important': true,
     // Prefixed properties do what the standard one cannot yet (text size on phones).
-    'property-no-vendor-prefix': [true, { ignoreProperties: ['text-size-adjust', 'print-color-adjust'] }],
+    'property-no-vendor-prefix': [
+      true,
+      { ignoreProperties: ['text-size-adjust', 'print-color-adjust'] },
+    ],
     'custom-property-empty-line-before': null,
     'comment-empty-line-before': null,
     'rule-empty-line-before': null,

@@ -1,0 +1,95 @@
+// Serves a built site on this machine only, with the headers that its own `_headers` file asks for.
+import { readFile } from 'node:fs/promises';
+import http from 'node:http';
+import path from 'node:path';
+
+import { at, isProgram } from './paths.mjs';
+
+const types = {
+  '.html': 'text/html; charset=utf-8',
+  '.js': 'text/javascript; charset=utf-8',
+  '.css': 'text/css; charset=utf-8',
+  '.json': 'application/json',
+  '.webmanifest': 'application/manifest+json',
+  '.svg': 'image/svg+xml',
+  '.png': 'image/png',
+};
+
+/** The headers under `/*`; the site has no other section. */
+export function parseHeaders(text) {
+  const headers = {};
+  for (const line of text.split('\n')) {
+    const [, name, value] = /^\s+([^:\s]+):\s*(.*)$/.exec(line) ?? [];
+    if (name) headers[name] = value;
+  }
+  return headers;
+}
+
+function fileFor(folder, url) {
+  const { pathname } = new URL(url, 'http://site');
+  const asked = path.normalize(decodeURIComponent(pathname));
+  const name = asked.endsWith('/') ? `${asked}index.html` : asked;
+  // Normalized from the top, so `..` never leaves the folder; `_headers` is for the host alone.
+  return name === '/_headers' ? undefined : path.join(folder, name);
+}
+
+async function respond(folder, headers, request, response) {
+  if (request.method !== 'GET' && request.method !== 'HEAD') {
+    response.writeHead(405).end();
+    return;
+  }
+  try {
+    const file = fileFor(folder, request.url ?? '/');
+    const body = file && (await readFile(file));
+    if (!body) throw new Error('no such file');
+    const type = types[path.extname(file)] ?? 'application/octet-stream';
+    response.writeHead(200, { ...headers, 'Content-Type': type });
+    response.end(request.method === 'HEAD' ? undefined : body);
+  } catch {
+    response.writeHead(404, { 'Content-Type': 'text/plain' }).end('Not here.\n');
+  }
+}
+
+/**
+ * @param {{ folder?: string, port?: number }} [options] port 0 takes any free one
+ * @returns {Promise<{ url: string, close: () => Promise<void> }>}
+ */
+export async function serve({ folder = at('build', 'site'), port = 0 } = {}) {
+  const headers = parseHeaders(await readFile(path.join(folder, '_headers'), 'utf8'));
+  const server = http.createServer((request, response) => {
+    void respond(folder, headers, request, response);
+  });
+  await new Promise((resolve, reject) => {
+    server.once('error', reject);
+    server.listen(port, '127.0.0.1', () => resolve(undefined));
+  });
+  const close = () =>
+    new Promise((resolve) => {
+      server.close(() => resolve(undefined));
+      server.closeAllConnections();
+    });
+  return { url: `http://127.0.0.1:${server.address().port}/`, close };
+}
+
+async function main(args) {
+  const [flag, value] = args;
+  const port = flag === undefined ? 8000 : Number(value);
+  const misused = (flag !== undefined && flag !== '--port') || !Number.isInteger(port) || port < 0;
+  if (misused || port > 65535) {
+    console.error('usage: tools/serve [--port N]');
+    process.exitCode = 2;
+    return;
+  }
+  try {
+    const { url } = await serve({ port });
+    console.log(`Twinround is at ${url} (Ctrl+C ends it)`);
+  } catch (error) {
+    const taken = error.code === 'EADDRINUSE';
+    console.error(
+      taken ? `port ${port} is taken: try --port ${port + 1}` : `serve: ${error.message}`,
+    );
+    process.exitCode = 1;
+  }
+}
+
+if (isProgram(import.meta.url)) await main(process.argv.slice(2));

@@ -1,0 +1,68 @@
+// The heart of tools/test: builds, runs the suites, says one line for each, and counts on the last line.
+import os from 'node:os';
+
+import { build, buildNeeds } from './builds.mjs';
+import { runPool } from './run_command.mjs';
+import { allSuites } from './suites.mjs';
+
+const total = { passed: 0, failed: 0 };
+const brokenBuilds = new Set();
+const failedNames = [];
+
+/** Runs one suite or build and tells it in a line; what it said is shown only if it failed. */
+async function tell(name, needs, run) {
+  const start = Date.now();
+  const broken = needs.filter((need) => brokenBuilds.has(need));
+  const result =
+    broken.length > 0
+      ? { passed: 0, failed: 1, log: `not run: the build of ${broken.join(', ')} failed` }
+      : await run().catch((error) => ({ passed: 0, failed: 1, log: error.stack ?? String(error) }));
+  total.passed += result.passed;
+  total.failed += result.failed;
+  const seconds = ((Date.now() - start) / 1000).toFixed(1);
+  if (result.failed > 0) {
+    failedNames.push(name);
+    console.log(`\n${result.log.trimEnd()}\n`);
+  }
+  const verdict = result.failed > 0 ? 'FAIL' : 'ok  ';
+  const counts = `${result.passed} passed, ${result.failed} failed`;
+  console.log(`${verdict} ${name.padEnd(28)} ${counts.padEnd(24)} ${seconds} s`);
+  return result.failed === 0;
+}
+
+/** The builds these suites need, each after the one it starts from. */
+function buildsFor(suites) {
+  const wanted = new Set(suites.flatMap((suite) => suite.needs ?? []));
+  for (const name of [...wanted]) for (const need of buildNeeds[name]) wanted.add(need);
+  return Object.keys(buildNeeds).filter((name) => wanted.has(name));
+}
+
+async function main(words) {
+  const suites = allSuites().filter(
+    ({ name }) => words.length === 0 || words.some((word) => name.includes(word)),
+  );
+  for (const name of buildsFor(suites)) {
+    const ok = await tell(`build ${name}`, buildNeeds[name], () => build(name));
+    if (!ok) brokenBuilds.add(name);
+  }
+  const job =
+    ({ name, needs = [], run }) =>
+    () =>
+      tell(name, needs, run);
+  await runPool(suites.filter((suite) => !suite.alone).map(job), os.cpus().length);
+  await runPool(suites.filter((suite) => suite.alone).map(job), 1);
+}
+
+try {
+  await main(process.argv.slice(2));
+} catch (error) {
+  console.log(error.stack);
+  total.failed += 1;
+}
+if (total.passed + total.failed === 0) {
+  console.log('nothing was run');
+  total.failed = 1;
+}
+if (failedNames.length > 0) console.log(`\nfailed: ${failedNames.join('; ')}`);
+console.log(`${total.passed} passed, ${total.failed} failed`);
+process.exitCode = total.failed > 0 ? 1 : 0;
