@@ -9,7 +9,7 @@ const minute = 60_000;
 /**
  * @param {string} command
  * @param {string[]} args
- * @param {{ env?: Record<string, string>, cwd?: string, timeout?: number, input?: string }} [options]
+ * @param {{ env?: Record<string, string>, cwd?: string, timeout?: number, input?: string | Buffer }} [options]
  * @returns {Promise<{ ok: boolean, code: number | null, out: string, stdout: string }>}
  */
 export function runCommand(command, args, options = {}) {
@@ -31,6 +31,8 @@ export function runCommand(command, args, options = {}) {
         // It ended by itself in the meantime.
       }
     }, timeout);
+    child.stdout.setEncoding('utf8');
+    child.stderr.setEncoding('utf8');
     child.stdout.on('data', (chunk) => {
       out += chunk;
       stdout += chunk;
