@@ -1,0 +1,48 @@
+#include "shoe.h"
+
+namespace twinround {
+
+namespace {
+
+// ISO 9407 and ISO/TS 19407:2015, read: the size IS the foot length in mm. A step of 5 mm, from
+// memory.
+constexpr Length kMondopointStep = Length::from_mm(5.0);
+
+// European: (size - 2) x 6.67 mm, two thirds of a centimetre a size; read as the values 36 = 226.6,
+// 40 = 253.4, 42 = 266.8, 44 = 280.2, which the rule meets within 0.2 mm.
+constexpr Length kEuropeanStep = Length::from_mm(6.67);
+constexpr double kEuropeanZero = 2.0;
+
+// English and American sizes are thirds of an inch.
+constexpr Length kThirdInch = Length::from_in(1.0) / 3.0;
+
+// Brannock scale, read: men (size + 22)/3 in, women (size + 21)/3 in.
+constexpr double kUsMenThirds = 22.0;
+constexpr double kUsWomenThirds = 21.0;
+
+// UK, from memory, and the two rules differ by a whole size: (size + 23)/3 or (size + 24)/3 in. The
+// middle stands for both; the uncertainty grows by half the gap, so that it still reaches one size
+// past either.
+constexpr double kUkThirds = (23.0 + 24.0) / 2.0;
+constexpr Length kUkHalfGap = kThirdInch / 2.0;
+
+}  // namespace
+
+ShoeFoot foot_from_shoe(ShoeScale scale, double size) {
+  switch (scale) {
+    case ShoeScale::mondopoint:
+      return {Length::from_mm(size), kMondopointStep};
+    case ShoeScale::eu:
+      return {kEuropeanStep * (size - kEuropeanZero), kEuropeanStep};
+    case ShoeScale::us_men:
+      return {kThirdInch * (size + kUsMenThirds), kThirdInch};
+    case ShoeScale::us_women:
+      return {kThirdInch * (size + kUsWomenThirds), kThirdInch};
+    case ShoeScale::uk:
+      return {kThirdInch * (size + kUkThirds), kThirdInch + kUkHalfGap};
+  }
+  ShoeFoot nothing;  // no such scale; no caller's range accepts a length of nothing
+  return nothing;
+}
+
+}  // namespace twinround

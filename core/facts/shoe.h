@@ -1,0 +1,21 @@
+// Shoe sizes turned into foot lengths. A shoe size is a poor stand-in for a measured foot.
+#pragma once
+
+#include "units.h"
+
+namespace twinround {
+
+// The UK and US scales are those of grown-ups' shoes: children's sizes there start again at 1 and
+// are not covered. Mondopoint and the European scale run through from child to man.
+enum class ShoeScale { mondopoint, eu, us_men, us_women, uk };
+
+struct ShoeFoot {
+  Length length;       // the middle of what the size means
+  Length uncertainty;  // give or take: one size of the scale (uk: and half its rules' gap)
+};
+
+// Foot length for a size. Not range-checked: an absurd size gives an absurd length, which the
+// caller refuses.
+ShoeFoot foot_from_shoe(ShoeScale scale, double size);
+
+}  // namespace twinround
