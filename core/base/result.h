@@ -38,6 +38,7 @@ class Result {
  public:
   Result(T value) : held_(std::move(value)) {}
   Result(Problem problem) : held_(std::vector<Problem>{std::move(problem)}) {}
+  // Precondition: not empty; a refusal has a reason.
   Result(std::vector<Problem> problems) : held_(std::move(problems)) {}
 
   bool ok() const { return std::holds_alternative<T>(held_); }

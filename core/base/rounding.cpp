@@ -1,5 +1,6 @@
 #include "rounding.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace twinround {
@@ -35,7 +36,8 @@ int ceil_count(double x) {
   return to_int(std::ceil(x - kTie));
 }
 
-int nearest_on_lattice(double x, int step, int offset, Tie tie) {
+int nearest_on_lattice(double real, int step, int offset, Tie tie) {
+  const double x = std::clamp(real, -kLimit, kLimit);
   const int below = offset + step * floor_count((x - offset) / step);
   const int above = below + step;
   const double to_below = x - below;

@@ -39,6 +39,7 @@ class Quantity {
 // 1 in = 25.4 mm and 1 yd = 0.9144 m exactly (international yard and pound, 1959).
 class Length : public Quantity<Length> {
  public:
+  constexpr Length() = default;
   static constexpr Length from_mm(double mm) { return of(mm); }
   static constexpr Length from_cm(double cm) { return of(cm * 10.0); }
   static constexpr Length from_m(double m) { return of(m * 1000.0); }
@@ -54,6 +55,7 @@ class Length : public Quantity<Length> {
 // A mass of yarn. Base unit gram. 1 oz = 28.349523125 g exactly (avoirdupois, 1959).
 class Mass : public Quantity<Mass> {
  public:
+  constexpr Mass() = default;
   static constexpr Mass from_g(double g) { return of(g); }
   static constexpr Mass from_oz(double oz) { return of(oz * 28.349523125); }
   static constexpr Mass from_lb(double lb) { return of(lb * 453.59237); }
@@ -65,6 +67,7 @@ class Mass : public Quantity<Mass> {
 // A span of knitting time. Base unit minute.
 class Duration : public Quantity<Duration> {
  public:
+  constexpr Duration() = default;
   static constexpr Duration from_minutes(double minutes) { return of(minutes); }
   static constexpr Duration from_seconds(double seconds) { return of(seconds / 60.0); }
   constexpr double minutes() const { return base(); }
@@ -73,6 +76,7 @@ class Duration : public Quantity<Duration> {
 // An angle, as a knitter sees it on the sock. Base unit radian.
 class Angle : public Quantity<Angle> {
  public:
+  constexpr Angle() = default;
   static constexpr Angle from_radians(double radians) { return of(radians); }
   constexpr double degrees() const { return base() * 180.0 / std::numbers::pi; }
 };

@@ -176,6 +176,13 @@ TEST(Rounding, TheNearestMultipleIsTheLatticeThatStartsAtNothing) {
   EXPECT_EQ(nearest_multiple(-5.0, 4, Tie::down), -4);
 }
 
+TEST(Rounding, ALatticePointSaturatesWithTheRealItIsNearTo) {
+  EXPECT_EQ(nearest_multiple(1e12, 4, Tie::down), 1000000000);
+  EXPECT_EQ(nearest_multiple(-1e12, 4, Tie::down), -1000000000);
+  EXPECT_EQ(nearest_multiple(1e12, 7, Tie::down), 1000000001);  // 142857143 x 7, a step past the limit
+  EXPECT_EQ(nearest_on_lattice(-1e300, 4, 2, Tie::up), -999999998);
+}
+
 TEST(Rounding, NoLatticePointIsNearestToNotANumberSoTheFirstOnesServe) {
   EXPECT_EQ(nearest_on_lattice(kNan, 4, 2, Tie::down), 2);
   EXPECT_EQ(nearest_on_lattice(kNan, 4, 2, Tie::up), 6);
