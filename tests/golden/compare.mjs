@@ -14,7 +14,7 @@ class NumberAsWritten {
   }
 }
 
-/** JSON with its numbers kept as they are written, so that 40 (a count) differs from 40.0 (a real). */
+/** JSON with its numbers kept as they are written: two whole ones must be the same to the digit. */
 function parseKeepingNumbers(text) {
   const kept = text.replace(numberOrText, (token) =>
     token[0] === '"' ? token : `["#","${token}"]`,
@@ -31,7 +31,6 @@ const isReal = (token) => /[.eE]/.test(token);
 
 function numbersDiffer(expected, actual) {
   if (!isReal(expected) && !isReal(actual)) return expected !== actual;
-  if (isReal(expected) !== isReal(actual)) return true;
   const [a, b] = [Number(expected), Number(actual)];
   return Math.abs(a - b) > Math.max(nought, relative * Math.max(Math.abs(a), Math.abs(b)));
 }

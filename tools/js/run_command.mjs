@@ -9,7 +9,7 @@ const minute = 60_000;
 /**
  * @param {string} command
  * @param {string[]} args
- * @param {{ env?: Record<string, string>, cwd?: string, timeout?: number, input?: string | Buffer }} [options]
+ * @param {{ env?: Record<string, string | undefined>, cwd?: string, timeout?: number, input?: string | Buffer }} [options]
  * @returns {Promise<{ ok: boolean, code: number | null, out: string, stdout: string }>}
  */
 export function runCommand(command, args, options = {}) {

@@ -1,0 +1,58 @@
+// sockmath as a program: what it reads, writes and ends with. What it answers is tested elsewhere.
+import assert from 'node:assert/strict';
+import { describe, it } from 'node:test';
+
+import { at } from '../../tools/js/paths.mjs';
+import { runCommand } from '../../tools/js/run_command.mjs';
+
+const run = (args, input) => runCommand(at('build', 'native', 'sockmath'), args, { input });
+
+const request = JSON.stringify({
+  version: 1,
+  yarn: { category: 4 },
+  foot: { lengthMm: 246, ballGirthMm: 228 },
+  legHeightMm: 200,
+});
+
+describe('sockmath', () => {
+  it('answers with one line and 0', async () => {
+    const { code, stdout } = await run(['plan'], request);
+    assert.equal(code, 0);
+    assert.match(stdout, /^\{"ok":true,.*\}\n$/);
+  });
+
+  it('refuses with one line and 1', async () => {
+    const { code, stdout } = await run(['plan'], '{}');
+    assert.equal(code, 1);
+    assert.match(stdout, /^\{"ok":false,.*\}\n$/);
+  });
+
+  it('refuses an empty input in words', async () => {
+    const { code, stdout } = await run(['plan'], '');
+    assert.equal(code, 1);
+    assert.equal(JSON.parse(stdout).problems[0].field, '');
+  });
+
+  it('reads 64 KiB to the last byte, and not one more', async () => {
+    const full = request.padEnd(64 * 1024, ' ');
+    assert.equal((await run(['plan'], full)).code, 0);
+    const { code, stdout } = await run(['plan'], `${full} `);
+    assert.equal(code, 1);
+    assert.equal(JSON.parse(stdout).problems[0].code, 'too_large_text');
+  });
+
+  it('gives up early on an input without end', async () => {
+    const { code, stdout } = await run(['plan'], ' '.repeat(20_000_000));
+    assert.equal(code, 1);
+    assert.equal(JSON.parse(stdout).problems[0].code, 'too_large_text');
+  });
+
+  for (const args of [[], ['knit'], ['plan', 'more'], ['--help']]) {
+    it(`tells its use, and ends with 2, for [${args}]`, async () => {
+      const { code, stdout, out } = await run(args, request);
+      assert.equal(code, 2);
+      assert.equal(stdout, '');
+      assert.match(out, /^usage: sockmath plan/);
+    });
+  }
+});
