@@ -1,0 +1,14 @@
+// The rules of the contract, held against what was read.
+#pragma once
+
+#include <vector>
+
+#include "json_reader.h"
+#include "result.h"
+
+namespace twinround {
+
+// Every problem at once, in the order of the table of fields; empty where a plan may be made.
+std::vector<Problem> check_request(const ReadText& read);
+
+}  // namespace twinround
