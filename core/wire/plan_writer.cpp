@@ -1,0 +1,249 @@
+#include "plan_writer.h"
+
+#include <string>
+
+#include "note_writer.h"
+#include "round_writer.h"
+
+namespace twinround {
+namespace {
+
+const char* word_of(GaugeSource source) {
+  switch (source) {
+    case GaugeSource::swatch:
+      return "swatch";
+    case GaugeSource::rib_swatch:
+      return "rib-swatch";
+    case GaugeSource::label:
+      break;
+  }
+  return "label";
+}
+
+const char* word_of(Lean lean) {
+  switch (lean) {
+    case Lean::left:
+      return "left";
+    case Lean::right:
+      return "right";
+    case Lean::mirrored:
+      break;
+  }
+  return "mirrored";
+}
+
+const char* word_of(Firmness firmness) {
+  switch (firmness) {
+    case Firmness::loose:
+      return "loose";
+    case Firmness::usual:
+      return "usual";
+    case Firmness::firm:
+      break;
+  }
+  return "firm";
+}
+
+void write_gauge(JsonWriter& json, const Gauge& gauge) {
+  json.open_object();
+  json.key("stitchesPerMm").real(gauge.stitches.per_mm());
+  json.key("roundsPerMm").real(gauge.rounds.per_mm());
+  json.key("relativeError").real(gauge.stitches_error);
+  json.key("roundsRelativeError").real(gauge.rounds_error);
+  json.key("from").text(word_of(gauge.source));
+  json.close_object();
+}
+
+// lengthMm, lengthEstimated, lengthSpreadMm; the spread only where there is one.
+void write_measure(JsonWriter& json, const std::string& name, const FootFigure& figure) {
+  json.key(name + "Mm").real(figure.value.mm());
+  json.key(name + "Estimated").yes_no(figure.estimated);
+  if (figure.spread.mm() > 0) json.key(name + "SpreadMm").real(figure.spread.mm());
+}
+
+void write_foot(JsonWriter& json, const PlannedFoot& foot) {
+  json.open_object();
+  write_measure(json, "length", foot.length);
+  write_measure(json, "ballGirth", foot.ball_girth);
+  write_measure(json, "heelAnkleGirth", foot.heel_girth);
+  write_measure(json, "ankleGirth", foot.ankle_girth);
+  write_measure(json, "calfGirth", foot.calf_girth);
+  json.close_object();
+}
+
+void write_rib(JsonWriter& json, const Rib& rib) {
+  json.open_object();
+  json.key("knit").whole(rib.knit);
+  json.key("purl").whole(rib.purl);
+  json.key("roundsPerShift").whole(rib.rounds_per_shift);
+  json.key("lean").text(word_of(rib.lean));
+  json.close_object();
+}
+
+void write_choices(JsonWriter& json, const std::vector<Choice>& choices) {
+  json.open_list();
+  for (const Choice& choice : choices) {
+    json.open_object();
+    json.key("stitches").whole(choice.stitches.value());
+    json.key("girthMm").real(choice.girth.mm());
+    json.key("ease").real(choice.ease);
+    json.key("heelUse").real(choice.heel_use);
+    json.key("halvesAlike").yes_no(choice.halves_alike);
+    json.key("mPerPair").real(choice.yarn_pair.m());
+    json.key("minutes").real(choice.time.minutes());
+    json.close_object();
+  }
+  json.close_list();
+}
+
+void write_ribs(JsonWriter& json, const std::vector<RibThatFits>& ribs) {
+  json.open_list();
+  for (const RibThatFits& rib : ribs) {
+    json.open_object();
+    json.key("knit").whole(rib.knit);
+    json.key("purl").whole(rib.purl);
+    json.key("stitches").whole(rib.count.value());
+    json.key("ease").real(rib.ease);
+    json.close_object();
+  }
+  json.close_list();
+}
+
+void write_count(JsonWriter& json, const Plan& plan) {
+  json.key("stitchCount").whole(plan.stitches.value());
+  if (plan.advised) json.key("advisedCount").whole(plan.advised->value());
+  json.key("girthEase").real(plan.girth_ease);
+  json.key("finishedGirthMm").real(plan.finished_girth.mm());
+  json.key("restGirthMm").real(plan.rest_girth.mm());
+  json.key("widestGirthMm").real(plan.widest_girth.mm());
+  json.key("heelUse").real(plan.heel_use);
+  json.key("halvesAlike").yes_no(plan.halves_alike);
+  json.key("choices");
+  write_choices(json, plan.choices);
+  json.key("ribsThatFit");
+  write_ribs(json, plan.ribs_that_fit);
+}
+
+void write_sections(JsonWriter& json, const Plan& plan) {
+  json.key("castOn").open_object();
+  json.key("wraps").whole(plan.toe.wraps);
+  json.key("stitches").whole(plan.toe.cast_on.value());
+  json.close_object();
+  json.key("toe");
+  write_toe(json, plan.toe);
+  json.key("spiral").open_object();
+  json.key("rounds").whole(plan.length.spiral.value());
+  json.key("periodRounds").whole(plan.period.value());
+  if (plan.pitch) json.key("pitchDeg").real(plan.pitch->degrees());
+  json.close_object();
+  json.key("cuff").open_object();
+  json.key("rounds").whole(plan.length.cuff.value());
+  json.close_object();
+}
+
+void write_length(JsonWriter& json, const SockLength& length) {
+  json.key("totalRounds").whole(length.total.value());
+  json.key("lengthMm").real(length.length.mm());
+  json.key("heelDepthMm").real(length.heel_depth.mm());
+  json.key("leastLegMm").real(length.least_leg.mm());
+  json.key("backStrain").real(length.back_strain);
+  json.key("frontStrain").real(length.front_strain);
+}
+
+void write_leg_fit(JsonWriter& json, const LegFit& fit) {
+  json.open_object();
+  json.key("widestGirthMm").real(fit.widest_girth.mm());
+  json.key("widestHeightMm").real(fit.widest_height.mm());
+  json.key("worstUse").real(fit.worst_use);
+  if (fit.fails_from) json.key("failsFromMm").real(fit.fails_from->mm());
+  json.close_object();
+}
+
+void write_yarn_sections(JsonWriter& json, const YarnNeed& need) {
+  const struct {
+    const char* name;
+    Length yarn;
+  } sections[] = {{"castOn", need.cast_on}, {"toe", need.toe},          {"spiral", need.spiral},
+                  {"cuff", need.cuff},      {"bindOff", need.bind_off}, {"tails", need.tails}};
+  json.open_list();
+  for (const auto& section : sections) {
+    json.open_object();
+    json.key("section").text(section.name);
+    json.key("m").real(section.yarn.m());
+    json.close_object();
+  }
+  json.close_list();
+}
+
+void write_yarn(JsonWriter& json, const YarnFigures& yarn) {
+  json.open_object();
+  json.key("mmPerStitch").real(yarn.loop.mm());
+  json.key("from").text(yarn.weighed ? "weighed" : "loop-geometry");
+  if (yarn.weighed && yarn.geometry_loop) {
+    json.key("geometryMmPerStitch").real(yarn.geometry_loop->mm());
+  }
+  json.key("mPerSock").real(yarn.need.sock.m());
+  json.key("mPerPair").real(yarn.need.pair.m());
+  json.key("mWithMargin").real(yarn.need.with_margin.m());
+  if (yarn.sock_mass) json.key("gPerSock").real(yarn.sock_mass->g());
+  if (yarn.pair_mass) json.key("gPerPair").real(yarn.pair_mass->g());
+  if (yarn.with_margin_mass) json.key("gWithMargin").real(yarn.with_margin_mass->g());
+  if (yarn.mass_guessed) json.key("massGuessed").yes_no(true);
+  if (yarn.balls) {
+    json.key("balls").whole(yarn.balls->count);
+    json.key("ballsJust").yes_no(yarn.balls->just);
+    json.key("spareM").real(yarn.balls->spare.m());
+  }
+  json.key("relativeError").real(yarn.relative_error);
+  json.key("sections");
+  write_yarn_sections(json, yarn.need);
+  json.close_object();
+}
+
+void write_needle(JsonWriter& json, const NeedleChoice& needle) {
+  const std::string us = needle.name.us;
+  const std::string uk = needle.name.uk;
+  json.open_object();
+  json.key("mm").real(needle.name.diameter.mm());
+  if (!us.empty()) json.key("us").text(us);
+  if (!uk.empty()) json.key("uk").text(uk);
+  json.key("cableMinMm").real(needle.cable_least.mm());
+  if (needle.cable_buy) json.key("cableBuyMm").real(needle.cable_buy->mm());
+  json.close_object();
+}
+
+}  // namespace
+
+void write_plan(JsonWriter& json, const Plan& plan) {
+  json.open_object();
+  json.key("gauge");
+  write_gauge(json, plan.gauge);
+  json.key("category").whole(plan.category);
+  json.key("categoryGiven").yes_no(plan.category_given);
+  json.key("foot");
+  write_foot(json, plan.foot);
+  json.key("rib");
+  write_rib(json, plan.rib);
+  write_count(json, plan);
+  write_sections(json, plan);
+  write_length(json, plan.length);
+  json.key("legFit");
+  write_leg_fit(json, plan.leg_fit);
+  json.key("lines");
+  write_lines(json, plan.lines);
+  json.key("rounds");
+  write_rounds(json, plan.rounds);
+  json.key("yarn");
+  write_yarn(json, plan.yarn);
+  json.key("needle");
+  write_needle(json, plan.needle);
+  if (plan.firmness) json.key("firmness").text(word_of(*plan.firmness));
+  json.key("minutes").real(plan.time.minutes());
+  json.key("cautions");
+  write_problems(json, plan.cautions);
+  json.key("working");
+  write_working(json, plan.working);
+  json.close_object();
+}
+
+}  // namespace twinround
