@@ -1,0 +1,89 @@
+#include "request_schema.h"
+
+#include <initializer_list>
+#include <string_view>
+
+#include "field_schema.h"
+#include "fields.h"
+
+namespace twinround {
+namespace {
+
+using Names = std::initializer_list<std::string_view>;
+
+void write_required(JsonWriter& json, Names names) {
+  json.key("required").open_list();
+  for (const std::string_view name : names) json.text(name);
+  json.close_list();
+}
+
+// {"required": [...]}
+void write_requiring(JsonWriter& json, Names names) {
+  json.open_object();
+  write_required(json, names);
+  json.close_object();
+}
+
+void write_swatch_or_category(JsonWriter& json) {
+  json.key("anyOf").open_list();
+  write_requiring(json, {"swatch"});
+  json.open_object();
+  write_required(json, {"yarn"});
+  json.key("properties").open_object();
+  json.key("yarn");
+  write_requiring(json, {"category"});
+  json.close_object();
+  json.close_object();
+  json.close_list();
+}
+
+void write_measured_or_shoe(JsonWriter& json) {
+  json.key("anyOf").open_list();
+  write_requiring(json, {"lengthMm", "ballGirthMm"});
+  write_requiring(json, {"shoe", "body"});
+  json.close_list();
+}
+
+// {"properties": {"size": {"maximum": 60}}}
+void write_size_bound(JsonWriter& json, const char* keyword, double bound) {
+  json.open_object();
+  json.key("properties").open_object();
+  json.key("size").open_object();
+  json.key(keyword).real(bound);
+  json.close_object();
+  json.close_object();
+  json.close_object();
+}
+
+void write_size_of_scale(JsonWriter& json) {
+  json.key("if").open_object();
+  json.key("properties").open_object();
+  json.key("scale").open_object();
+  json.key("const").text(kMondopoint);
+  json.close_object();
+  json.close_object();
+  json.close_object();
+  json.key("then");
+  write_size_bound(json, "minimum", kMondopointSizes.min);
+  json.key("else");
+  write_size_bound(json, "maximum", kOtherSizes.max);
+}
+
+// What request_check asks of several fields together.
+void write_rules(JsonWriter& json, const Field& field) {
+  if (field.pointer.empty()) write_swatch_or_category(json);
+  if (field.pointer == "/foot") write_measured_or_shoe(json);
+  if (field.pointer == "/foot/shoe") write_size_of_scale(json);
+  if (field.pointer == "/swatch/readings") {
+    json.key("contains");
+    write_requiring(json, {"rounds", "heightMm"});
+  }
+}
+
+}  // namespace
+
+void write_request_schema(JsonWriter& json) {
+  write_field_schema(json, request_fields(), &write_rules);
+}
+
+}  // namespace twinround
