@@ -1,0 +1,28 @@
+// Small helpers that every drawing uses. A drawing is data in, nodes out, and knows no browser beyond
+// making nodes: the page's first drawing is made where there is none.
+
+const namespace = 'http://www.w3.org/2000/svg';
+
+/** @typedef {Record<string, string | number>} Attributes */
+
+/**
+ * @param {Document} document @param {string} name @param {Attributes} [attributes]
+ * @param {...(Node | string)} children
+ */
+export function svg(document, name, attributes = {}, ...children) {
+  const node = document.createElementNS(namespace, name);
+  for (const [key, value] of Object.entries(attributes)) {
+    node.setAttribute(key, typeof value === 'number' ? write(value) : value);
+  }
+  node.append(...children);
+  return node;
+}
+
+/** A coordinate to a hundredth: short, and finer than any screen. @param {number} value */
+export const write = (value) => String(Math.round(value * 100) / 100);
+
+/** Numbers of a path, separated. @param {...number} values */
+export const at = (...values) => values.map(write).join(' ');
+
+/** @param {Document} document @param {string} words @param {Attributes} attributes */
+export const text = (document, words, attributes) => svg(document, 'text', attributes, words);

@@ -1,0 +1,131 @@
+// The only reader of inputs: events of the form become actions of the state.
+import { parseQuantity, unitIn, unitsOfKind, withoutUnit } from './units.js';
+import { fieldsOf, idOf } from './form/fields.js';
+import { unitOf } from './form/tell.js';
+
+export { buildForm } from './form/build.js';
+export { gatherProblems, readDraft } from './form/request.js';
+export { closeForm, showForm } from './form/show.js';
+export { countExamples, tellGood, tellProblems, valuesOf } from './form/tell.js';
+
+/** @typedef {import('./state.js').State} State */
+/** @typedef {import('./state.js').Action} Action */
+
+const placeOf = (/** @type {Element} */ element) => element.closest('[data-field]');
+
+/** @param {Element} element @param {State} state */
+function fieldOf(element, state) {
+  const pointer = placeOf(element)?.getAttribute('data-field');
+  return fieldsOf(state.draft).find((field) => field.pointer === pointer);
+}
+
+/**
+ * Typed or chosen. A unit written behind the number wins over the unit control, and the control
+ * follows it where it has that unit.
+ * @param {HTMLInputElement | HTMLSelectElement} control @param {State} state @returns {Action | undefined}
+ */
+function typedAction(control, state) {
+  const field = fieldOf(control, state);
+  if (!field) return undefined;
+  const typed = control.value;
+  const parsed = parseQuantity(typed, unitsOfKind[field.kind]);
+  const written = parsed.ok && unitsOfKind[field.kind].slice(0, 2).includes(parsed.unit);
+  const unit = written && parsed.ok ? parsed.unit : unitOf(state, field);
+  return { type: 'typed', pointer: field.pointer, typed, unit };
+}
+
+/** @param {HTMLSelectElement} control @param {State} state @returns {Action | undefined} */
+function unitAction(control, state) {
+  const field = fieldOf(control, state);
+  if (!field) return undefined;
+  const typed = withoutUnit(state.draft[field.pointer]?.typed ?? '');
+  return { type: 'unit', pointer: field.pointer, unit: control.value, typed };
+}
+
+/** The page's own units: every field is shown in them. @param {'metric' | 'inch'} system @param {State} state @returns {Action} */
+function systemAction(system, state) {
+  const shown = fieldsOf(state.draft)
+    .map((field) => [field.pointer, unitIn(field.kind, system)])
+    .filter(([, unit]) => unit !== '');
+  return { type: 'system', system, shown: Object.fromEntries(shown) };
+}
+
+/** @param {Event} event @param {State} state @returns {Action | undefined} */
+function readChange(event, state) {
+  const control = /** @type {HTMLInputElement & HTMLSelectElement} */ (event.target);
+  if (control.name === 'system') {
+    return systemAction(control.value === 'inch' ? 'inch' : 'metric', state);
+  }
+  if (control.hasAttribute('data-unit')) return unitAction(control, state);
+  if (control.hasAttribute('data-entry')) return typedAction(control, state);
+  return undefined;
+}
+
+/** A button of the page that fills in a field or adds a row. @param {Element} button @returns {Action | undefined} */
+function readButton(button) {
+  const count = button.getAttribute('data-count');
+  if (count !== null) return { type: 'typed', pointer: '/stitchCount', typed: count, unit: '' };
+  if (button.hasAttribute('data-add-reading')) return { type: 'reading added' };
+  const index = button.getAttribute('data-remove-reading');
+  return index === null ? undefined : { type: 'reading removed', index: Number(index) };
+}
+
+/** Takes the reader to a field, opening what it is folded into. @param {Document} document @param {string} id */
+function goTo(document, id) {
+  const control = document.getElementById(id);
+  control?.closest('details')?.setAttribute('open', '');
+  control?.focus();
+  if (control instanceof HTMLInputElement) control.select();
+}
+
+/** @param {Document} document @param {Element} button whose row has just gone */
+function keepFocus(document, button) {
+  if (button.hasAttribute('data-remove-reading')) {
+    /** @type {HTMLElement | null} */ (document.querySelector('[data-add-reading]'))?.focus();
+  }
+  if (button.hasAttribute('data-add-reading')) {
+    const rows = document.querySelectorAll('[data-reading]');
+    /** @type {HTMLElement | null} */ (
+      rows[rows.length - 1]?.querySelector('[data-entry]')
+    )?.focus();
+  }
+}
+
+/**
+ * @param {Document} document
+ * @param {() => State} now the state as it stands
+ * @param {(action: Action) => void} act
+ */
+export function listen(document, now, act) {
+  const form = document.querySelector('form');
+  // Nothing is sent anywhere: Enter in a field must not reload the page.
+  form?.addEventListener('submit', (event) => event.preventDefault());
+  for (const type of ['input', 'change']) {
+    document.addEventListener(type, (event) => {
+      const isText = event.target instanceof HTMLInputElement && event.target.type === 'text';
+      // Text answers each key, everything else answers once.
+      if ((type === 'input') !== isText) return;
+      const action = readChange(event, now());
+      if (action) act(action);
+    });
+  }
+  form?.addEventListener('focusout', (event) => {
+    const from = event.target instanceof Element ? placeOf(event.target) : null;
+    const to = event.relatedTarget instanceof Element ? placeOf(event.relatedTarget) : null;
+    if (from && from !== to) act({ type: 'left' });
+  });
+  document.addEventListener('click', (event) => {
+    if (!(event.target instanceof Element)) return;
+    const link = event.target.closest('[data-goto]');
+    if (link) {
+      event.preventDefault();
+      goTo(document, idOf(link.getAttribute('data-goto') ?? ''));
+      return;
+    }
+    const button = event.target.closest('button');
+    const action = button && readButton(button);
+    if (!button || !action) return;
+    act(action);
+    keepFocus(document, button);
+  });
+}

@@ -1,0 +1,135 @@
+// A field as nodes: a label, an input, its unit, what it is in the other unit, how to measure it, and
+// room for what is wrong with it. Used when the page is made, and for each further reading.
+import { unitsOfKind } from '../units.js';
+import { fieldWords, formWords, optionWords } from '../../words/en.js';
+import { fixedFields, idOf, readingFields, wordsKey } from './fields.js';
+
+/** @typedef {import('./fields.js').Field} Field */
+
+/**
+ * @param {Document} document @param {string} name @param {Record<string, string>} attributes
+ * @param {...(Node | string)} children
+ */
+function make(document, name, attributes, ...children) {
+  const element = document.createElement(name);
+  for (const [key, value] of Object.entries(attributes)) element.setAttribute(key, value);
+  element.append(...children);
+  return element;
+}
+
+const describedBy = (/** @type {string} */ id) =>
+  ['mark', 'how', 'also', 'problem'].map((part) => `${id}-${part}`).join(' ');
+
+/** @param {Document} document @param {Field} field @param {string} label */
+function unitControl(document, field, label) {
+  const units = unitsOfKind[field.kind];
+  if (units.length < 2) {
+    const only = field.kind === 'percent' || field.kind === 'needle' ? units[0] : '';
+    return make(document, 'span', { class: 'unit' }, only);
+  }
+  const options = units
+    .slice(0, 2)
+    .map((unit) => make(document, 'option', { value: unit }, formWords.unit[unit]));
+  const name = formWords.unitOf(label);
+  return make(
+    document,
+    'select',
+    { class: 'unit', 'data-unit': '', 'aria-label': name },
+    ...options,
+  );
+}
+
+/** @param {Document} document @param {Field} field @param {string} id @param {string} label */
+function entryOf(document, field, id, label) {
+  if (field.as === 'choice') {
+    const words = optionWords[field.pointer];
+    const options = (field.options ?? []).map((option) =>
+      make(document, 'option', { value: option }, words[option]),
+    );
+    return [
+      make(
+        document,
+        'select',
+        { id, 'data-entry': '', 'aria-describedby': describedBy(id) },
+        ...options,
+      ),
+    ];
+  }
+  const input = make(document, 'input', {
+    id,
+    'data-entry': '',
+    type: 'text',
+    // A minus sign is not on the decimal keypad of every phone.
+    inputmode: field.kind === 'percent' ? 'text' : 'decimal',
+    autocomplete: 'off',
+    'aria-describedby': describedBy(id),
+  });
+  return [input, unitControl(document, field, label)];
+}
+
+/** @param {Document} document @param {Field} field */
+export function buildField(document, field) {
+  const id = idOf(field.pointer);
+  const { label, of = '', how = '' } = fieldWords[wordsKey(field.pointer)];
+  const name = of === '' ? label : `${label} ${of}`;
+  const labelNode = make(document, 'label', { for: id }, label);
+  if (of !== '') labelNode.append(make(document, 'span', { class: 'unseen' }, ` ${of}`));
+  const part = (/** @type {string} */ what, text = '') =>
+    make(document, 'span', { class: what, id: `${id}-${what}` }, text);
+  return make(
+    document,
+    'div',
+    { class: `field ${field.as} ${field.kind}`, 'data-field': field.pointer },
+    make(document, 'div', { class: 'name' }, labelNode, ' ', part('mark')),
+    make(document, 'div', { class: 'entry' }, ...entryOf(document, field, id, name), part('also')),
+    part('how', how),
+    part('problem'),
+  );
+}
+
+/** A choice between two ways, as radio buttons. @param {Document} document @param {Field} field */
+function buildMode(document, field) {
+  const words = optionWords[field.pointer];
+  const options = (field.options ?? []).map((option) => {
+    const id = `${idOf(field.pointer)}-${option}`;
+    const radio = make(document, 'input', {
+      type: 'radio',
+      id,
+      name: idOf(field.pointer),
+      value: option,
+      'data-entry': '',
+    });
+    return make(document, 'label', { for: id, class: 'way' }, radio, ' ', words[option]);
+  });
+  return make(document, 'div', { class: 'ways', 'data-field': field.pointer }, ...options);
+}
+
+/** One row of the swatch. @param {Document} document @param {number} index */
+export function buildReading(document, index) {
+  const name = formWords.reading(index + 1);
+  const remove = make(
+    document,
+    'button',
+    { type: 'button', class: 'quiet', 'data-remove-reading': String(index) },
+    formWords.removeReading(index + 1),
+  );
+  const fields = readingFields(index).map((field) => buildField(document, field));
+  return make(
+    document,
+    'div',
+    { class: 'reading', role: 'group', 'aria-label': name, 'data-reading': String(index) },
+    ...fields,
+    remove,
+  );
+}
+
+/** Fills every `data-fields="group"` of the page. @param {Document} document */
+export function buildForm(document) {
+  for (const place of document.querySelectorAll('[data-fields]')) {
+    const group = place.getAttribute('data-fields');
+    if (group === 'readings') place.append(buildReading(document, 0));
+    for (const field of fixedFields.filter((each) => each.group === group)) {
+      place.append(field.as === 'mode' ? buildMode(document, field) : buildField(document, field));
+    }
+  }
+}

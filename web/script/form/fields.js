@@ -1,0 +1,120 @@
+// The fields of the form: where each goes in the request, how it is typed, and in which group it stands.
+// Ranges and defaults are the core's; here is only what typing needs.
+import { countReadings } from '../state.js';
+
+/** @typedef {import('../units.js').Kind} Kind */
+/** @typedef {import('../state.js').Draft} Draft */
+
+/**
+ * @typedef {object} Field
+ * @property {string} pointer in the request; a mode's pointer names the part it opens
+ * @property {'quantity' | 'choice' | 'mode'} as typed, chosen from a list, or chosen between two ways
+ * @property {Kind} kind
+ * @property {string} group
+ * @property {readonly string[]} [options] the first one stands where nothing was chosen
+ * @property {boolean} [whole] options are numbers
+ * @property {'swatch' | 'label' | 'tape' | 'shoe'} [way] only asked in this way
+ */
+
+/** @param {string} group @param {string} pointer @param {Kind} kind @param {Partial<Field>} [more] @returns {Field} */
+const quantity = (group, pointer, kind, more) => ({
+  pointer,
+  as: 'quantity',
+  kind,
+  group,
+  ...more,
+});
+
+/** @param {string} group @param {string} pointer @param {readonly string[]} options @param {Partial<Field>} [more] @returns {Field} */
+const choice = (group, pointer, options, more) => ({
+  pointer,
+  as: 'choice',
+  kind: 'number',
+  group,
+  options,
+  ...more,
+});
+
+const way = /** @type {const} */ (['swatch', 'label', 'tape', 'shoe']);
+const [swatch, , tape, shoe] = way;
+
+/** @param {number} index @returns {Field[]} */
+export const readingFields = (index) => {
+  const at = `/swatch/readings/${index}`;
+  return [
+    quantity('readings', `${at}/stitches`, 'stitches', { way: swatch }),
+    quantity('readings', `${at}/widthMm`, 'length', { way: swatch }),
+    quantity('readings', `${at}/rounds`, 'rounds', { way: swatch }),
+    quantity('readings', `${at}/heightMm`, 'length', { way: swatch }),
+  ];
+};
+
+/** All but the readings, in the order they are read. @type {readonly Field[]} */
+export const fixedFields = [
+  {
+    pointer: '/swatch',
+    as: 'mode',
+    kind: 'number',
+    group: 'swatchWay',
+    options: ['swatch', 'label'],
+  },
+  choice('yarn', '/yarn/category', ['', '0', '1', '2', '3', '4', '5', '6', '7'], { whole: true }),
+  quantity('yarn', '/yarn/ballG', 'mass'),
+  quantity('yarn', '/yarn/ballM', 'yarn'),
+  { pointer: '/foot', as: 'mode', kind: 'number', group: 'footWay', options: ['tape', 'shoe'] },
+  choice('shoe', '/foot/shoe/scale', ['eu', 'us-women', 'us-men', 'uk', 'mondopoint'], {
+    way: shoe,
+  }),
+  quantity('shoe', '/foot/shoe/size', 'number', { way: shoe }),
+  choice('shoe', '/foot/body', ['woman', 'man', 'child'], { way: shoe }),
+  // From the toe up: so the sock is knit, and so the fields stand along the drawing.
+  quantity('foot', '/foot/ballGirthMm', 'length', { way: tape }),
+  quantity('foot', '/foot/lengthMm', 'length', { way: tape }),
+  quantity('foot', '/foot/heelAnkleGirthMm', 'length'),
+  quantity('foot', '/legHeightMm', 'length'),
+  quantity('leg', '/cuffMm', 'length'),
+  quantity('leg', '/foot/ankleGirthMm', 'length'),
+  quantity('leg', '/foot/calfGirthMm', 'length'),
+  quantity('rib', '/rib/knit', 'stitches'),
+  quantity('rib', '/rib/purl', 'stitches'),
+  quantity('rib', '/rib/roundsPerShift', 'rounds'),
+  choice('rib', '/rib/lean', ['left', 'right', 'mirrored']),
+  quantity('fit', '/girthEase', 'percent'),
+  quantity('fit', '/lengthEase', 'percent'),
+  quantity('fit', '/stitchCount', 'stitches'),
+  choice('toe', '/toe/shape', ['round', 'even']),
+  quantity('toe', '/toe/share', 'percent'),
+  quantity('toe', '/toe/tipShare', 'percent'),
+  choice('more', '/swatch/washed', ['true', 'false']),
+  choice('more', '/swatch/fabric', ['stockinette', 'rib'], { way: swatch }),
+  quantity('more', '/swatch/needleMm', 'needle'),
+  quantity('more', '/swatch/stretchedWidthMm', 'length', { way: swatch }),
+  quantity('more', '/swatch/massG', 'mass'),
+  quantity('more', '/swatch/massStitches', 'stitches'),
+  quantity('pace', '/pace/stitchesPerMinute', 'stitches'),
+  quantity('pace', '/yarnMargin', 'percent'),
+];
+
+/** Every field of a draft, its rows of readings included. @param {Draft} draft */
+export function fieldsOf(draft) {
+  const rows = Array.from({ length: countReadings(draft) }, (_, index) => readingFields(index));
+  return [fixedFields[0], ...rows.flat(), ...fixedFields.slice(1)];
+}
+
+/** The two ways the form is asked in now. @param {Draft} draft */
+export const waysOf = (draft) => ({
+  swatch: draft['/swatch']?.typed ?? 'swatch',
+  foot: draft['/foot']?.typed ?? 'tape',
+});
+
+/** Whether a field is asked at all. @param {Field} field @param {Draft} draft */
+export function isAsked(field, draft) {
+  const ways = waysOf(draft);
+  return !field.way || field.way === ways.swatch || field.way === ways.foot;
+}
+
+/** An id for the document. @param {string} pointer */
+export const idOf = (pointer) => `f${pointer.replaceAll('/', '-')}`;
+
+/** The name its words are under: rows of readings share theirs. @param {string} pointer */
+export const wordsKey = (pointer) => pointer.replace(/\/readings\/\d+\//, '/readings/');

@@ -1,0 +1,115 @@
+// From the draft to the request: what was typed, parsed and put into the core's units. A text that is
+// no number is told here and left out; everything else is the core's to judge.
+import { parseQuantity, toBase, unitsOfKind } from '../units.js';
+import { countReadings } from '../state.js';
+import { fieldsOf, isAsked, waysOf } from './fields.js';
+
+/** @typedef {{ field: string, code: string, [more: string]: unknown }} Problem */
+/** @typedef {import('./fields.js').Field} Field */
+/** @typedef {import('../state.js').Draft} Draft */
+
+/**
+ * A typed quantity in the core's units.
+ * @param {Field} field @param {import('../state.js').Entry} entry
+ */
+export function readEntry(field, entry) {
+  const parsed = parseQuantity(entry.typed, unitsOfKind[field.kind]);
+  if (!parsed.ok) return parsed;
+  const unit = parsed.unit || entry.unit || (field.kind === 'percent' ? '%' : '');
+  return { ok: /** @type {const} */ (true), value: toBase(parsed.value, unit), unit: parsed.unit };
+}
+
+/** Puts a value at a JSON pointer, making what is on the way. @param {any} target @param {string} pointer @param {unknown} value */
+function putAt(target, pointer, value) {
+  const steps = pointer.slice(1).split('/');
+  const last = /** @type {string} */ (steps.pop());
+  let here = target;
+  steps.forEach((step, i) => {
+    const next = steps[i + 1] ?? last;
+    here[step] ??= /^\d+$/.test(next) ? [] : {};
+    here = here[step];
+  });
+  here[last] = value;
+}
+
+const isEmpty = (/** @type {Draft} */ draft, /** @type {string} */ pointer) =>
+  (draft[pointer]?.typed ?? '').trim() === '';
+
+/** Rows of readings with anything in them; the first always counts, for a swatch needs one. @param {Draft} draft */
+function usedRows(draft) {
+  const rows = Array.from({ length: countReadings(draft) }, (_, index) => index);
+  return rows.filter((row) => {
+    const at = `/swatch/readings/${row}/`;
+    const typed = Object.keys(draft).filter((pointer) => pointer.startsWith(at));
+    return row === 0 || typed.some((pointer) => !isEmpty(draft, pointer));
+  });
+}
+
+const rowPattern = /^(\/swatch\/readings\/)(\d+)(.*)$/;
+
+/** A pointer of the draft as one of the request, where empty rows are left out. @param {string} pointer @param {number[]} rows */
+function toRequest(pointer, rows) {
+  const [, at, row, rest] = rowPattern.exec(pointer) ?? [];
+  return at ? `${at}${rows.indexOf(Number(row))}${rest}` : pointer;
+}
+
+/** The way back. @param {string} pointer @param {number[]} rows */
+function toDraft(pointer, rows) {
+  const [, at, row, rest] = rowPattern.exec(pointer) ?? [];
+  return at ? `${at}${rows[Number(row)] ?? row}${rest}` : pointer;
+}
+
+/** @param {Field} field @param {string} typed */
+function chosen(field, typed) {
+  if (typed === 'true' || typed === 'false') return typed === 'true';
+  return field.whole ? Number(typed) : typed;
+}
+
+/**
+ * @param {Draft} draft
+ * @returns {{ request: Record<string, any>, problems: Problem[], locate: (pointer: string) => string }}
+ *   `locate` turns a pointer of the core's reply into one of the draft
+ */
+export function readDraft(draft) {
+  const rows = usedRows(draft);
+  /** @type {Record<string, any>} */
+  const request = { version: 1 };
+  /** @type {Problem[]} */
+  const problems = [];
+  if (waysOf(draft).swatch === 'swatch')
+    putAt(
+      request,
+      '/swatch/readings',
+      rows.map(() => ({})),
+    );
+  for (const field of fieldsOf(draft)) {
+    if (field.as === 'mode' || isEmpty(draft, field.pointer) || !isAsked(field, draft)) continue;
+    const pointer = toRequest(field.pointer, rows);
+    const entry = draft[field.pointer];
+    if (field.as === 'choice') {
+      putAt(request, pointer, chosen(field, entry.typed));
+      continue;
+    }
+    const read = readEntry(field, entry);
+    if (read.ok) putAt(request, pointer, read.value);
+    else problems.push({ field: field.pointer, code: read.code });
+  }
+  return { request, problems, locate: (pointer) => toDraft(pointer, rows) };
+}
+
+/**
+ * What stands in the way, all of it: what could not be read, and what the core refused, less what it
+ * misses only because it could not be read.
+ * @param {Problem[]} unread @param {Problem[]} refused
+ * @param {(pointer: string) => string} locate
+ */
+export function gatherProblems(unread, refused, locate) {
+  const known = new Set(unread.map(({ field }) => field));
+  const others = refused
+    .map((problem) => ({ ...problem, field: locate(problem.field) }))
+    .filter(({ field, code, ...more }) => {
+      const partner = 'partner' in more ? locate(String(more.partner)) : '';
+      return !known.has(field) && !(code === 'needs_partner' && known.has(partner));
+    });
+  return [...unread, ...others];
+}

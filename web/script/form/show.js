@@ -1,0 +1,105 @@
+// The form made to stand as the state has it. A field being typed in is left alone.
+import { formWords } from '../../words/en.js';
+import { countReadings, mostReadings } from '../state.js';
+import { buildReading } from './build.js';
+import { fieldsOf, idOf, isAsked, waysOf } from './fields.js';
+import { alsoOf, textOf, unitOf } from './tell.js';
+
+/** @typedef {import('../state.js').State} State */
+/** @typedef {import('./fields.js').Field} Field */
+/** @typedef {import('./tell.js').Told} Told */
+
+/** As many rows of readings as the draft has. @param {Document} document @param {State} state */
+function showReadings(document, state) {
+  const place = document.querySelector('[data-fields="readings"]');
+  if (!place) return;
+  const count = countReadings(state.draft);
+  while (place.children.length < count) {
+    place.append(buildReading(document, place.children.length));
+  }
+  while (place.children.length > count) place.lastElementChild?.remove();
+  for (const remove of place.querySelectorAll('[data-remove-reading]')) {
+    remove.toggleAttribute('hidden', count < 2);
+  }
+  const add = document.querySelector('[data-add-reading]');
+  add?.toggleAttribute('hidden', count >= mostReadings || waysOf(state.draft).swatch !== 'swatch');
+}
+
+/** Sets a control and, so that a page can be made without a browser, its markup. @param {Element} control @param {string} text */
+function setValue(control, text) {
+  if (control.localName === 'select') {
+    for (const option of control.querySelectorAll('option')) {
+      option.toggleAttribute('selected', option.getAttribute('value') === text);
+    }
+  } else if (control.getAttribute('value') !== text) control.setAttribute('value', text);
+  const input = /** @type {HTMLInputElement} */ (control);
+  if (input.value !== text) input.value = text;
+}
+
+/** @param {Element | null} node @param {string} text */
+function setText(node, text) {
+  if (node && node.textContent !== text) node.textContent = text;
+}
+
+/** @param {Element} place @param {Field} field @param {State} state */
+function showMode(place, field, state) {
+  const value = textOf(state, field);
+  for (const radio of place.querySelectorAll('input')) {
+    const isOn = radio.getAttribute('value') === value;
+    radio.toggleAttribute('checked', isOn);
+    radio.checked = isOn;
+  }
+}
+
+/** @param {Document} document @param {Element} place @param {Field} field @param {State} state */
+function showEntry(document, place, field, state) {
+  const control = place.querySelector('[data-entry]');
+  const unit = place.querySelector('[data-unit]');
+  const text = textOf(state, field);
+  // Not while it is typed in, unless it is shown in another unit than it was typed with.
+  const isTyping = document.activeElement === control && state.fresh === field.pointer;
+  if (control && !isTyping) setValue(control, text);
+  if (unit) setValue(unit, unitOf(state, field));
+  const id = idOf(field.pointer);
+  setText(place.querySelector(`#${id}-also`), alsoOf(state, field));
+  const isExample = Boolean(state.example[field.pointer]) && text !== '';
+  setText(place.querySelector(`#${id}-mark`), isExample ? formWords.example : '');
+}
+
+/** @param {Document} document @param {State} state @param {Told[]} told */
+export function showForm(document, state, told) {
+  showReadings(document, state);
+  for (const field of fieldsOf(state.draft)) {
+    const place = document.querySelector(`[data-field="${field.pointer}"]`);
+    if (!place) continue;
+    if (field.as === 'mode') {
+      showMode(place, field, state);
+      continue;
+    }
+    showEntry(document, place, field, state);
+    place.toggleAttribute('hidden', !isAsked(field, state.draft));
+    const wrong = told.filter(({ pointer }) => pointer === field.pointer);
+    setText(
+      place.querySelector(`#${idOf(field.pointer)}-problem`),
+      wrong.map(({ text }) => text).join(' '),
+    );
+    place.classList.toggle('wrong', wrong.length > 0);
+    const control = place.querySelector('[data-entry]');
+    if (wrong.length > 0) control?.setAttribute('aria-invalid', 'true');
+    else control?.removeAttribute('aria-invalid');
+  }
+  const ways = waysOf(state.draft);
+  document
+    .querySelector('[data-fields="readings"]')
+    ?.toggleAttribute('hidden', ways.swatch !== 'swatch');
+  for (const radio of document.querySelectorAll('input[name="system"]')) {
+    const isOn = radio.getAttribute('value') === state.system;
+    radio.toggleAttribute('checked', isOn);
+    /** @type {HTMLInputElement} */ (radio).checked = isOn;
+  }
+}
+
+/** No fields that do nothing: what stands in them stays readable. @param {Document} document */
+export function closeForm(document) {
+  for (const set of document.querySelectorAll('fieldset')) set.toggleAttribute('disabled', true);
+}

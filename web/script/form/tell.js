@@ -1,0 +1,120 @@
+// A field's own words: what stands in it as a reader says it, what it is in the other unit, and what is
+// wrong with it.
+import { formatKind, formatNumber, inputText, otherUnit, unitIn, unitsOfKind } from '../units.js';
+import { fieldWords, formWords, optionWords, problemWords } from '../../words/en.js';
+import { shownUnit } from '../state.js';
+import { fieldsOf, idOf, isAsked, wordsKey } from './fields.js';
+import { readEntry } from './request.js';
+
+/** @typedef {import('./fields.js').Field} Field */
+/** @typedef {import('../state.js').State} State */
+/** @typedef {import('./request.js').Problem} Problem */
+
+/** The unit a field shows, whether or not anything was typed in it. @param {State} state @param {Field} field */
+export const unitOf = (state, field) =>
+  shownUnit(state, field.pointer) || unitIn(field.kind, state.system);
+
+/** The text that stands in a field: as typed, or as converted when it is shown in another unit. @param {State} state @param {Field} field */
+export function textOf(state, field) {
+  const entry = state.draft[field.pointer];
+  if (!entry) return field.options?.[0] ?? '';
+  const unit = unitOf(state, field);
+  if (unit === entry.unit || field.as !== 'quantity') return entry.typed;
+  const read = readEntry(field, entry);
+  return read.ok ? inputText(field.kind, read.value, unit) : entry.typed;
+}
+
+/** What a field is in its other unit, or ''. @param {State} state @param {Field} field */
+export function alsoOf(state, field) {
+  const entry = state.draft[field.pointer];
+  if (!entry || field.as !== 'quantity' || unitsOfKind[field.kind].length < 2) return '';
+  const read = readEntry(field, entry);
+  if (!read.ok) return '';
+  return `= ${formatKind(field.kind, read.value, otherUnit(field.kind, unitOf(state, field)))}`;
+}
+
+/** A field's value in words, "24.6 cm" or "to the left", or '' when it is empty. @param {State} state @param {Field} field */
+function valueOf(state, field) {
+  const text = textOf(state, field).trim();
+  if (field.as !== 'quantity') return optionWords[field.pointer][text] ?? '';
+  if (text === '') return '';
+  const unit = unitOf(state, field);
+  const hasUnit = /[a-z"″”%]/i.test(text);
+  return unit === '' || hasUnit ? text : `${text}\u00a0${unit}`;
+}
+
+/** Every asked field's value in words, by pointer. @param {State} state */
+export const valuesOf = (state) =>
+  Object.fromEntries(
+    fieldsOf(state.draft)
+      .filter((field) => isAsked(field, state.draft))
+      .map((field) => [field.pointer, valueOf(state, field)]),
+  );
+
+/** How many asked fields are still as the example has them. @param {State} state */
+export const countExamples = (state) =>
+  fieldsOf(state.draft).filter(
+    (field) => field.as !== 'mode' && state.example[field.pointer] && isAsked(field, state.draft),
+  ).length;
+
+/** The field that a problem's pointer names, or the nearest there is. @param {Field[]} fields @param {string} pointer */
+function nearest(fields, pointer) {
+  const exact = fields.find((field) => field.pointer === pointer && field.as !== 'mode');
+  return (
+    exact ?? fields.find((field) => field.as !== 'mode' && field.pointer.startsWith(`${pointer}/`))
+  );
+}
+
+/** Figures of a problem as the field's reader reads them. @param {Problem} problem @param {Field | undefined} field @param {State} state */
+function figuresOf(problem, field, state) {
+  const kind = field?.kind ?? 'number';
+  const unit = field ? unitOf(state, field) : '';
+  const length = unitIn('length', state.system);
+  const write = (/** @type {string} */ key, /** @type {unknown} */ value) => {
+    if (typeof value !== 'number') return String(value);
+    if (key.endsWith('Mm')) return formatKind('length', value, kind === 'length' ? unit : length);
+    if (key === 'min' || key === 'max') return formatKind(kind, value, unit);
+    return formatNumber(value, 2);
+  };
+  return Object.fromEntries(
+    Object.entries(problem).map(([key, value]) => [key, write(key, value)]),
+  );
+}
+
+const shortName = (/** @type {Field | undefined} */ field) => {
+  if (!field) return '';
+  const words = fieldWords[wordsKey(field.pointer)];
+  return words.short ?? words.label;
+};
+
+/** @typedef {{ pointer: string, id: string, name: string, text: string }} Told */
+
+/**
+ * Problems in words, each at a field that is there.
+ * @param {Problem[]} problems @param {State} state @returns {Told[]}
+ */
+export function tellProblems(problems, state) {
+  const fields = fieldsOf(state.draft).filter((field) => isAsked(field, state.draft));
+  return problems.map((problem) => {
+    const field = nearest(fields, problem.field);
+    const say = problemWords[problem.code];
+    const partner = 'partner' in problem ? nearest(fields, String(problem.partner)) : undefined;
+    const figures = { ...figuresOf(problem, field, state), partner: shortName(partner) };
+    const typed = field ? (state.draft[field.pointer]?.typed ?? '') : '';
+    const units = unitsOfKind[field?.kind ?? 'number'].join(', ');
+    return {
+      pointer: field?.pointer ?? '',
+      id: field ? idOf(field.pointer) : '',
+      name: field ? shortName(field) : formWords.sheet,
+      text: say ? say({ ...figures, typed, units }) : String(problem.message ?? problem.code),
+    };
+  });
+}
+
+/** What the last good plan was made from, at the fields now wrong. @param {Told[]} told @param {State} good */
+export const tellGood = (told, good) => {
+  const values = valuesOf(good);
+  return told
+    .filter(({ pointer }) => values[pointer])
+    .map(({ pointer, name }) => `${name} ${values[pointer]}`);
+};

@@ -1,0 +1,141 @@
+// What the page knows: the draft as typed, and how it is shown. Plain values and one pure function;
+// nothing here parses, rounds or touches the document.
+import { exampleDraft } from './state/example.js';
+
+/** @typedef {{ typed: string, unit: string }} Entry a field's text and the unit it was typed with */
+/** @typedef {Record<string, Entry>} Draft by JSON pointer */
+
+/**
+ * @typedef {object} State
+ * @property {Draft} draft the truth: what was typed
+ * @property {Record<string, true>} example fields still as the worked example has them
+ * @property {Record<string, string>} shown the unit a field is shown in, where it is not the typed one
+ * @property {string} fresh the field typed in since the reader came to it, or ''
+ * @property {'metric' | 'inch'} system units of the page's own figures
+ */
+
+/**
+ * @typedef {{ type: 'typed', pointer: string, typed: string, unit: string }
+ *   | { type: 'unit', pointer: string, unit: string, typed: string }
+ *   | { type: 'left' }
+ *   | { type: 'system', system: 'metric' | 'inch', shown: Record<string, string> }
+ *   | { type: 'reading added' }
+ *   | { type: 'reading removed', index: number }} Action
+ */
+
+export const mostReadings = 12;
+const readingParts = ['stitches', 'widthMm', 'rounds', 'heightMm'];
+const readingPointers = (/** @type {number} */ index) =>
+  readingParts.map((part) => `/swatch/readings/${index}/${part}`);
+
+/** @returns {State} the worked example */
+export function startState() {
+  const example = Object.fromEntries(Object.keys(exampleDraft).map((pointer) => [pointer, true]));
+  return {
+    draft: { ...exampleDraft },
+    example: /** @type {Record<string, true>} */ (example),
+    shown: {},
+    fresh: '',
+    system: 'metric',
+  };
+}
+
+/** How many readings of the swatch the form has rows for; at least one. @param {Draft} draft */
+export function countReadings(draft) {
+  let count = 1;
+  while (readingPointers(count).some((pointer) => pointer in draft)) count += 1;
+  return count;
+}
+
+/** The unit a field is shown in. @param {State} state @param {string} pointer */
+export const shownUnit = (state, pointer) =>
+  state.shown[pointer] ?? state.draft[pointer]?.unit ?? '';
+
+/** @template T @param {Record<string, T>} record @param {string} key @returns {Record<string, T>} */
+function without(record, key) {
+  const { [key]: _gone, ...rest } = record;
+  return rest;
+}
+
+/** @param {State} state @param {string} pointer @param {Entry} entry @returns {State} */
+function put(state, pointer, entry) {
+  return {
+    ...state,
+    draft: { ...state.draft, [pointer]: entry },
+    example: without(state.example, pointer),
+    shown: without(state.shown, pointer),
+    fresh: pointer,
+  };
+}
+
+/**
+ * A field's own unit control. Just typed in, and the control means "I meant this unit"; left and come
+ * back to, it means "show it to me in this unit", and what was typed stays as it was.
+ * @param {State} state @param {{ pointer: string, unit: string, typed: string }} change
+ * @returns {State}
+ */
+function changeUnit(state, { pointer, unit, typed }) {
+  const entry = state.draft[pointer];
+  if (state.fresh === pointer) return put(state, pointer, { typed, unit });
+  // Nothing stands there to be converted: the unit is for what will be typed.
+  if (!entry || entry.typed.trim() === '') {
+    return { ...state, draft: { ...state.draft, [pointer]: { typed: '', unit } } };
+  }
+  return { ...state, shown: { ...state.shown, [pointer]: unit } };
+}
+
+/** @param {State} state @returns {State} a row more, in the units of the last one */
+function addReading(state) {
+  const count = countReadings(state.draft);
+  if (count >= mostReadings) return state;
+  const draft = { ...state.draft };
+  const last = readingPointers(count - 1);
+  readingPointers(count).forEach((pointer, i) => {
+    draft[pointer] = { typed: '', unit: shownUnit(state, last[i]) };
+  });
+  return { ...state, draft };
+}
+
+/** @param {State} state @param {number} index @returns {State} the rows after it move up */
+function removeReading(state, index) {
+  const count = countReadings(state.draft);
+  if (count < 2) return state;
+  const next = {
+    ...state,
+    draft: { ...state.draft },
+    example: { ...state.example },
+    shown: { ...state.shown },
+  };
+  /** @type {Array<Record<string, any>>} */
+  const records = [next.draft, next.example, next.shown];
+  for (let row = index; row < count; row += 1) {
+    const from = readingPointers(row + 1);
+    readingPointers(row).forEach((pointer, i) => {
+      for (const record of records) {
+        if (row + 1 < count && from[i] in record) record[pointer] = record[from[i]];
+        else delete record[pointer];
+      }
+    });
+  }
+  return next;
+}
+
+/** @param {State} state @param {Action} action @returns {State} */
+export function reduce(state, action) {
+  switch (action.type) {
+    case 'typed':
+      return put(state, action.pointer, { typed: action.typed, unit: action.unit });
+    case 'unit':
+      return changeUnit(state, action);
+    case 'left':
+      return { ...state, fresh: '' };
+    case 'system':
+      return { ...state, system: action.system, shown: action.shown, fresh: '' };
+    case 'reading added':
+      return addReading(state);
+    case 'reading removed':
+      return removeReading(state, action.index);
+    default:
+      return state;
+  }
+}

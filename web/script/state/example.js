@@ -1,0 +1,40 @@
+// The worked example the page opens on, as somebody would have typed it: an invented evening class in
+// an invented harbour town, an adult's sock in worsted, the swatch told in inches and the foot in
+// centimetres.
+
+/** @type {Record<string, { typed: string, unit: string }>} */
+export const exampleDraft = {
+  '/swatch': { typed: 'swatch', unit: '' },
+  '/foot': { typed: 'tape', unit: '' },
+  '/swatch/readings/0/stitches': { typed: '20', unit: '' },
+  '/swatch/readings/0/widthMm': { typed: '4', unit: 'in' },
+  '/swatch/readings/0/rounds': { typed: '28', unit: '' },
+  '/swatch/readings/0/heightMm': { typed: '4', unit: 'in' },
+  '/swatch/fabric': { typed: 'stockinette', unit: '' },
+  '/swatch/washed': { typed: 'true', unit: '' },
+  '/swatch/needleMm': { typed: '4.5', unit: 'mm' },
+  '/yarn/category': { typed: '4', unit: '' },
+  '/yarn/ballG': { typed: '100', unit: 'g' },
+  '/yarn/ballM': { typed: '200', unit: 'm' },
+  '/foot/ballGirthMm': { typed: '22.8', unit: 'cm' },
+  '/foot/lengthMm': { typed: '24.6', unit: 'cm' },
+  '/foot/heelAnkleGirthMm': { typed: '31', unit: 'cm' },
+  '/foot/ankleGirthMm': { typed: '21.6', unit: 'cm' },
+  '/foot/calfGirthMm': { typed: '37.3', unit: 'cm' },
+  '/foot/shoe/scale': { typed: 'eu', unit: '' },
+  '/foot/shoe/size': { typed: '39', unit: '' },
+  '/foot/body': { typed: 'woman', unit: '' },
+  '/legHeightMm': { typed: '20', unit: 'cm' },
+  '/cuffMm': { typed: '3', unit: 'cm' },
+  '/rib/knit': { typed: '2', unit: '' },
+  '/rib/purl': { typed: '2', unit: '' },
+  '/rib/roundsPerShift': { typed: '4', unit: '' },
+  '/rib/lean': { typed: 'left', unit: '' },
+  '/girthEase': { typed: '-10', unit: '%' },
+  '/lengthEase': { typed: '-4', unit: '%' },
+  '/toe/shape': { typed: 'round', unit: '' },
+  '/toe/share': { typed: '25', unit: '%' },
+  '/toe/tipShare': { typed: '40', unit: '%' },
+  '/pace/stitchesPerMinute': { typed: '15', unit: '' },
+  '/yarnMargin': { typed: '10', unit: '%' },
+};

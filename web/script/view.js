@@ -1,0 +1,57 @@
+// The plan put into the page: every view drawn anew, and only what differs touched.
+import { viewBuy } from './view/buy.js';
+import { viewCare, viewCautions } from './view/cautions.js';
+import { viewChoices } from './view/choices.js';
+import { maker } from './view/dom.js';
+import { viewKnit } from './view/knit.js';
+import { settle } from './view/morph.js';
+import { viewNote } from './view/note.js';
+import { viewPair } from './view/pair.js';
+import { viewSentence } from './view/sentence.js';
+import { viewStanding, viewTrouble } from './view/standing.js';
+import { viewStrip } from './view/strip.js';
+import { viewSummary } from './view/summary.js';
+import { viewWorking } from './view/working.js';
+
+export { answerText, troubleText } from './view/summary.js';
+
+/** @typedef {import('./view/showing.js').Showing} Showing */
+/** @typedef {import('./view/dom.js').Child} Child */
+
+/** @param {Document} document @param {string} name @param {Child[]} children */
+function fill(document, name, children) {
+  const place = document.querySelector(`[data-view="${name}"]`);
+  const nodes = children
+    .filter((child) => child !== null && child !== undefined && child !== false)
+    .map((child) => (typeof child === 'string' ? document.createTextNode(child) : child));
+  if (place) settle(place, nodes);
+}
+
+/** @param {Document} document @param {Showing} showing */
+export function showPlan(document, showing) {
+  const h = maker(document);
+  fill(document, 'sentence', viewSentence(h, showing));
+  fill(document, 'standing', viewStanding(h, showing));
+  fill(document, 'pair', viewPair(h, document, showing));
+  fill(document, 'choices', viewChoices(h, document, showing));
+  fill(document, 'note', viewNote(h, showing));
+  fill(document, 'cautions', viewCautions(h, showing));
+  fill(document, 'strip', viewStrip(document, showing));
+  fill(document, 'buy', viewBuy(h, showing));
+  fill(document, 'knit', viewKnit(h, showing));
+  fill(document, 'care', viewCare(h));
+  fill(document, 'working', viewWorking(h, showing));
+  fill(document, 'summary', viewSummary(h, showing));
+  document.documentElement.toggleAttribute('data-last-good', showing.problems.length > 0);
+}
+
+/** Only that the page cannot answer: what it shows already stays. @param {Document} document @param {string} text */
+export function showTrouble(document, text) {
+  fill(document, 'standing', viewTrouble(maker(document), text));
+}
+
+/** Into the one place that is read aloud when it changes. @param {Document} document @param {string} text */
+export function say(document, text) {
+  const place = document.querySelector('[data-said]');
+  if (place && place.textContent !== text) place.textContent = text;
+}

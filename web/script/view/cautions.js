@@ -1,0 +1,41 @@
+// Cautions of this plan, and the care that every pair asks for.
+import { cautionWords, pageWords, planWords } from '../../words/en.js';
+import { writeNamed } from './figures.js';
+
+/** @typedef {import('./showing.js').Showing} Showing */
+/** @typedef {import('./dom.js').Make} Make */
+
+/** A caution in words; one that has none here yet speaks for itself. @param {any} caution @param {import('../units.js').System} system */
+export function cautionText(caution, system) {
+  const say = cautionWords[caution.code];
+  const figures = Object.entries(caution).map(([name, value]) => [
+    name,
+    writeNamed(name, value, system),
+  ]);
+  return say ? say(Object.fromEntries(figures)) : String(caution.message);
+}
+
+/** @param {Make} h @param {Showing} showing */
+export function viewCautions(h, { plan, system }) {
+  if (plan.cautions.length === 0) return [];
+  return [
+    h('h2', {}, planWords.cautions.title),
+    h(
+      'ul',
+      { class: 'cautions' },
+      plan.cautions.map((caution) => h('li', {}, cautionText(caution, system))),
+    ),
+  ];
+}
+
+/** @param {Make} h */
+export function viewCare(h) {
+  return [
+    h('h2', {}, pageWords.care.title),
+    h(
+      'ul',
+      { class: 'care' },
+      pageWords.care.notes.map((note) => h('li', {}, note)),
+    ),
+  ];
+}

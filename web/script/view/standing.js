@@ -1,0 +1,38 @@
+// How the page stands: on the example, or with something to mend, or unable to answer.
+import { pageWords } from '../../words/en.js';
+
+/** @typedef {import('./showing.js').Showing} Showing */
+/** @typedef {import('./dom.js').Make} Make */
+
+/** @param {Make} h @param {string} text */
+export const viewTrouble = (h, text) => [
+  h('p', { role: 'alert', class: 'trouble', 'data-key': 'trouble' }, text),
+];
+
+/** @param {Make} h @param {Showing} showing */
+export function viewStanding(h, { problems, examples, trouble }) {
+  if (trouble) return viewTrouble(h, trouble);
+  if (problems.length > 0) {
+    const list = problems.map(({ pointer, id, name, text }) =>
+      h(
+        'li',
+        {},
+        id === '' ? name : h('a', { href: `#${id}`, 'data-goto': pointer }, name),
+        `: ${text}`,
+      ),
+    );
+    return [
+      h(
+        'div',
+        { class: 'mend', 'data-key': 'mend' },
+        h('strong', {}, pageWords.problems(problems.length)),
+        h('ul', {}, list),
+      ),
+    ];
+  }
+  const text =
+    examples === 0
+      ? pageWords.allOwn
+      : `${pageWords.exampleIs} ${pageWords.exampleHow} ${pageWords.exampleLeft(examples)}`;
+  return [h('p', { class: 'standing-text', 'data-key': 'standing' }, text)];
+}

@@ -1,0 +1,38 @@
+// The plan in a line: said aloud after a change, and kept in sight of a reader at the fields of a
+// narrow page.
+import { pageWords } from '../../words/en.js';
+import { figuresIn } from './figures.js';
+
+/** @typedef {import('./showing.js').Showing} Showing */
+/** @typedef {import('./dom.js').Make} Make */
+
+/** What is said aloud: the answer, or what is wrong. @param {Showing} showing */
+export function answerText({ plan, problems, system }) {
+  if (problems.length > 0) {
+    const told = problems.map(({ name, text }) => `${name}: ${text}`);
+    return [pageWords.problems(problems.length), ...told].join(' ');
+  }
+  const { yarn } = figuresIn(system);
+  return pageWords.answered(
+    String(plan.stitchCount),
+    String(plan.totalRounds),
+    yarn(plan.yarn.mWithMargin),
+  );
+}
+
+/** @param {Make} h @param {Showing} showing */
+export function viewSummary(h, { plan, problems, lastGood, system }) {
+  const { yarn } = figuresIn(system);
+  const { castOn, stitchCount, toe, totalRounds } = plan;
+  const figures = pageWords.inShort(
+    [castOn.wraps, stitchCount, toe.rounds, totalRounds].map(String),
+    yarn(plan.yarn.mWithMargin),
+  );
+  return [
+    problems.length > 0 && h('strong', {}, pageWords.lastGood(lastGood)),
+    ...figures.map(([figure, what]) => h('span', {}, h('b', {}, figure), ` ${what}`)),
+  ];
+}
+
+/** @param {'noWebAssembly' | 'notStarted' | 'stopped'} code */
+export const troubleText = (code) => pageWords.trouble[code];

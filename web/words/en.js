@@ -1,0 +1,8 @@
+// Every sentence the page says, by code. Numbers arrive as text, already in the reader's units.
+export { fieldWords, formWords, optionWords } from './en/fields.js';
+export { problemWords } from './en/problems.js';
+export { cautionWords } from './en/cautions.js';
+export { pageWords } from './en/page.js';
+export { drawingWords } from './en/drawing.js';
+export { planWords } from './en/plan.js';
+export { figureWords, numberWords, perWords, ruleWords, sourceWords } from './en/working.js';

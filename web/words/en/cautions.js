@@ -1,0 +1,59 @@
+// Cautions of a plan: it stands, and this should be known about it.
+
+/** @typedef {Record<string, string>} Figures */
+
+const places = /** @type {Record<string, string>} */ ({
+  ankle: 'at the ankle',
+  edge: 'at the top edge',
+});
+
+/** @type {Record<string, (figures: Figures) => string>} */
+export const cautionWords = {
+  guessed_gauge: ({ category }) =>
+    `The gauge (tension) is guessed from the label (weight ${category}). Knit the toe, then measure it: the toe is the best swatch.`,
+  flat_swatch: () =>
+    'A swatch knit flat, back and forth, may differ from knitting in the round. Measure the toe once it is done.',
+  unwashed_swatch: () =>
+    'The swatch is not washed. Most wool relaxes in the wash, so the finished sock may come out a little different.',
+  stretch_doubtful: ({ measuredMm, limitMm }) =>
+    `Pulled sideways a stitch reached ${measuredMm}, more than its yarn allows (${limitMm}). Were those the stitches of the first reading alone?`,
+  rib_swatch: ({ contraction }) =>
+    `The swatch is in rib: it was reckoned to pull in to ${contraction} of stockinette (stocking stitch), give or take a tenth.`,
+  shift_every_round: () => 'A rib that moves every round is hardly a rib: it pulls in little.',
+  moss_stitch: () =>
+    'Knit 1, purl 1 moved every round is moss stitch (seed stitch). It leans neither way and does not pull in.',
+  no_lean: () =>
+    'In knit 1, purl 1 a step to the left and one to the right are the same: it leans neither way.',
+  ease_outside: ({ ease, asked }) =>
+    `The sock would be ${ease} of the foot’s girth, where ${asked} was asked: outside what fits well, −20 % to −2 %.`,
+  ease_off: ({ ease, asked }) =>
+    `The nearest count this rib allows is ${ease} of the foot’s girth; asked was ${asked}. Another rib comes closer.`,
+  heel_moved_count: ({ from, to, heelUse }) =>
+    `${from} stitches would use ${heelUse} of their stretch to pass the heel, so ${to} are advised.`,
+  heel_tight: ({ heelUse }) =>
+    `The heel uses ${heelUse} of the stretch there is: it goes on, tightly.`,
+  heel_will_not_pass: ({ heelUse }) =>
+    `This will not go over the heel: it would use ${heelUse} of the stretch there is. Take a larger count.`,
+  leg_too_tight: ({ heightMm, girthMm, use, stitches, place }) =>
+    `Too tight ${places[place] ?? 'up the leg'}, from ${heightMm} above the floor: ${girthMm} round would use ${use} of the stretch there is. Knit a shorter leg, or ${
+      stitches ? `${stitches} stitches` : 'more stitches'
+    }, or take a larger needle and a new swatch.`,
+  girths_estimated: ({ heelMm }) =>
+    `Heel and ankle were not measured: the sock is tested on a large heel, ${heelMm} round.`,
+  foot_estimated: ({ lengthMm, lengthSpreadMm, girthMm, girthSpreadMm }) =>
+    `Guessed from the shoe: a foot of ${lengthMm}, give or take ${lengthSpreadMm}, and ${girthMm} round, give or take ${girthSpreadMm}. A tape is better.`,
+  yarn_sources_disagree: ({ weighedMm, geometryMm, apart }) =>
+    `The weighed piece says ${weighedMm} of yarn a stitch, the gauge says ${geometryMm}: ${apart} apart. One of them was taken wrong; look again.`,
+  mass_needs_ball: () =>
+    'A weighed piece tells the yarn only with the ball’s grams and metres beside it; it was left aside.',
+  yarn_guessed: ({ category }) =>
+    `How far 100 g reach is guessed from the yarn’s weight (${category}). The ball band knows better.`,
+  loose_fabric: () =>
+    'This fabric is loose for a sock: it will wear through early. A smaller needle knits it firmer.',
+  firm_fabric: () =>
+    'This fabric is firm, even for a sock: hard on the hands, and it gives little.',
+  balls_just: ({ balls, spareM }) =>
+    `Just: of ${balls} balls only ${spareM} would be left over. One ball more is safe.`,
+  no_cable_long_enough: ({ cableMinMm }) =>
+    `No circular needle is sold as long as ${cableMinMm}. Knit the socks one after the other, or on two needles.`,
+};

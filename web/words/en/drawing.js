@@ -1,0 +1,57 @@
+// What is written on the drawings, and what they are called for those who do not see them.
+
+/** @typedef {string} Text */
+
+export const drawingWords = {
+  sectionName: /** @type {Record<string, string>} */ ({
+    toe: 'toe',
+    spiral: 'spiral rib',
+    widening: 'widening',
+    cuff: 'cuff',
+    castOn: 'cast-on',
+    bindOff: 'bind-off (cast-off)',
+    tails: 'two tails',
+  }),
+  rounds: (/** @type {number} */ n) => (n === 1 ? '1 round' : `${n} rounds`),
+  move: (/** @type {Text} */ every) => `over one every ${every}`,
+  sock: { a: 'A', b: 'B' },
+  pairName: (/** @type {Text} */ stitches, /** @type {Text} */ length, /** @type {Text} */ girth) =>
+    `The pair, laid flat and to scale: ${stitches} stitches a round, ${length} long, ${girth} round. The same figures stand in the table below.`,
+  toScale: (/** @type {Text} */ girth, /** @type {Text} */ rest) =>
+    `To scale, eased open to ${girth} round; at rest the rib draws in to ${rest}.`,
+  giveOrTake: 'The dashed line is the give and take of a guessed gauge (tension).',
+  measures: {
+    foot: (/** @type {Text} */ length) => `foot ${length}`,
+    leg: (/** @type {Text} */ length) => `leg ${length}`,
+  },
+  whole: (/** @type {Text} */ rounds, /** @type {Text} */ length) => `${rounds} · ${length}`,
+  table: {
+    open: 'The pair as a table',
+    caption: 'One sock, from the toe up',
+    part: 'part',
+    rounds: 'rounds',
+    length: 'length',
+    stitches: 'stitches at its end',
+    all: 'the whole sock',
+  },
+  stretch: {
+    title: 'Five counts, and how far they stretch',
+    name: (/** @type {Text} */ stitches) =>
+      `How far ${stitches} stitches stretch, from rest to the most the yarn allows.`,
+    rest: 'at rest',
+    flat: 'laid flat',
+    foot: 'foot',
+    heel: 'heel',
+    widest: 'no further',
+  },
+  strip: {
+    name: (/** @type {Text} */ rounds) =>
+      `All ${rounds} rounds as one band: a tick a round, long where stitches are added, middling where the rib moves.`,
+    begin: 'cast on',
+    spiral: 'spiral begins',
+    cuff: 'cuff',
+    bindOff: 'bind off',
+  },
+  swatchName: (/** @type {Text} */ stitches, /** @type {Text} */ rounds) =>
+    `The swatch: ${stitches} stitches wide and ${rounds} rounds high.`,
+};

@@ -1,0 +1,174 @@
+// The form: a label for each field, its name inside a sentence where that is another, and in one line
+// how to measure it. US terms, with UK ones where they differ.
+
+/** @typedef {{ label: string, of?: string, short?: string, how?: string }} FieldWords */
+
+/** @type {Record<string, FieldWords>} */
+export const fieldWords = {
+  '/swatch/readings/stitches': { label: 'Stitches', of: 'in the swatch', short: 'stitches' },
+  '/swatch/readings/widthMm': { label: 'over', of: 'a width of', short: 'swatch width' },
+  '/swatch/readings/rounds': { label: 'Rounds', of: 'in the swatch', short: 'rounds' },
+  '/swatch/readings/heightMm': { label: 'over', of: 'a height of', short: 'swatch height' },
+  '/yarn/category': {
+    label: 'Weight on the label',
+    short: 'yarn weight',
+    how: 'The number in the little skein on the ball band.',
+  },
+  '/yarn/ballG': { label: 'One ball', of: 'weighs', short: 'ball weight' },
+  '/yarn/ballM': { label: 'and holds', of: 'this length of yarn', short: 'ball length' },
+  '/foot/shoe/scale': { label: 'Shoe scale', short: 'shoe scale' },
+  '/foot/shoe/size': {
+    label: 'Shoe size',
+    short: 'shoe size',
+    how: 'A shoe is a poor tape: the plan says give or take.',
+  },
+  '/foot/body': { label: 'Worn by', short: 'wearer' },
+  '/foot/ballGirthMm': {
+    label: 'Ball of the foot, round',
+    short: 'ball of the foot',
+    how: 'Tape snug round the widest part, standing.',
+  },
+  '/foot/lengthMm': {
+    label: 'Foot, heel to toe',
+    short: 'foot',
+    how: 'Stand on paper; heel to longest toe.',
+  },
+  '/foot/heelAnkleGirthMm': {
+    label: 'Round heel and ankle',
+    short: 'heel and ankle',
+    how: 'Under the heel, over the bend in front.',
+  },
+  '/legHeightMm': {
+    label: 'Leg, from the floor',
+    short: 'leg',
+    how: 'Floor to where the sock is to end.',
+  },
+  '/cuffMm': { label: 'Cuff', short: 'cuff', how: 'Straight rib at the top, part of the leg.' },
+  '/foot/ankleGirthMm': {
+    label: 'Ankle, round',
+    short: 'ankle',
+    how: 'Above the ankle bone. Empty: guessed from the foot.',
+  },
+  '/foot/calfGirthMm': {
+    label: 'Calf, round',
+    short: 'calf',
+    how: 'Where it is widest. Empty: guessed from the foot.',
+  },
+  '/rib/knit': { label: 'Knit', of: 'stitches in the rib', short: 'knit of the rib' },
+  '/rib/purl': { label: 'Purl', of: 'stitches in the rib', short: 'purl of the rib' },
+  '/rib/roundsPerShift': {
+    label: 'Moves over one every',
+    of: 'so many rounds',
+    short: 'rounds a shift',
+    how: 'Rounds between one step and the next. 0: straight up.',
+  },
+  '/rib/lean': { label: 'Leans', short: 'lean', how: 'Seen on the foot, from the toe up.' },
+  '/girthEase': {
+    label: 'Wider or tighter than the foot',
+    short: 'girth ease',
+    how: 'Minus is tighter. Usual: −10 % (negative ease).',
+  },
+  '/lengthEase': {
+    label: 'Longer or shorter than the foot',
+    short: 'length ease',
+    how: 'Usual: −4 %, about 1 cm on a foot.',
+  },
+  '/stitchCount': {
+    label: 'My own stitch count',
+    short: 'own stitch count',
+    how: 'Empty: as advised.',
+  },
+  '/toe/shape': { label: 'Toe', of: 'shape', short: 'toe shape' },
+  '/toe/share': {
+    label: 'Toe, of the foot’s length',
+    short: 'toe length',
+    how: 'Usual: a quarter.',
+  },
+  '/toe/tipShare': {
+    label: 'Tip, of all stitches',
+    short: 'toe tip',
+    how: 'How much of the round is cast on. Usual: 40 %.',
+  },
+  '/swatch/washed': {
+    label: 'The swatch is',
+    short: 'washing',
+    how: 'Wash it as the sock will be.',
+  },
+  '/swatch/fabric': {
+    label: 'Knit in',
+    short: 'swatch fabric',
+    how: 'The sock’s own rib is turned into stockinette.',
+  },
+  '/swatch/needleMm': { label: 'Needle of the swatch', short: 'needle', how: 'Its size in mm.' },
+  '/swatch/stretchedWidthMm': {
+    label: 'Pulled sideways, it reaches',
+    short: 'stretched width',
+    how: 'The first reading’s stitches, as far as hands pull them.',
+  },
+  '/swatch/massG': {
+    label: 'Weighed piece',
+    short: 'swatch weight',
+    how: 'A piece counted and weighed tells the yarn best.',
+  },
+  '/swatch/massStitches': {
+    label: 'and its stitches',
+    of: 'in all',
+    short: 'weighed stitches',
+    how: 'Stitches in a round times rounds.',
+  },
+  '/pace/stitchesPerMinute': {
+    label: 'Stitches a minute',
+    short: 'pace',
+    how: 'Time one round. A learner: 15.',
+  },
+  '/yarnMargin': {
+    label: 'Yarn to spare',
+    short: 'yarn margin',
+    how: 'Added to the need. Usual: 10 %.',
+  },
+};
+
+/** What stands in a list of choices. @type {Record<string, Record<string, string>>} */
+export const optionWords = {
+  '/swatch': { swatch: 'I have a swatch', label: 'no swatch yet' },
+  '/foot': { tape: 'by tape', shoe: 'by shoe size' },
+  '/yarn/category': {
+    '': 'as the swatch tells',
+    0: '0 lace',
+    1: '1 super fine (fingering, 4-ply)',
+    2: '2 fine (sport)',
+    3: '3 light (DK)',
+    4: '4 medium (worsted, aran)',
+    5: '5 bulky (chunky)',
+    6: '6 super bulky',
+    7: '7 jumbo',
+  },
+  '/foot/shoe/scale': {
+    eu: 'European',
+    'us-women': 'US women',
+    'us-men': 'US men',
+    uk: 'UK',
+    mondopoint: 'mm (mondopoint)',
+  },
+  '/foot/body': { woman: 'a woman', man: 'a man', child: 'a child' },
+  '/rib/lean': { left: 'to the left', right: 'to the right', mirrored: 'mirrored, as a pair' },
+  '/toe/shape': { round: 'round', even: 'even, like a wedge' },
+  '/swatch/washed': { true: 'washed and dry', false: 'not washed' },
+  '/swatch/fabric': { stockinette: 'stockinette (stocking stitch)', rib: 'the sock’s own rib' },
+};
+
+export const formWords = {
+  example: 'example',
+  sheet: 'the sheet',
+  unit: /** @type {Record<string, string>} */ ({
+    cm: 'cm',
+    in: 'in',
+    m: 'm',
+    yd: 'yd',
+    g: 'g',
+    oz: 'oz',
+  }),
+  unitOf: (/** @type {string} */ name) => `Unit of ${name}`,
+  reading: (/** @type {number} */ n) => `Reading ${n}`,
+  removeReading: (/** @type {number} */ n) => `remove reading ${n}`,
+};

@@ -1,0 +1,57 @@
+// The page itself: its state, its messages, the usual care.
+
+/** @typedef {string} Text */
+
+export const pageWords = {
+  exampleIs: 'A worked example: the Tuesday class at the net loft, Harrow Quay.',
+  exampleHow: 'Type over anything marked “example”.',
+  exampleLeft: (/** @type {number} */ n) =>
+    n === 1 ? 'One value is still the example’s.' : `${n} values are still the example’s.`,
+  allOwn: 'All values are your own.',
+  problems: (/** @type {number} */ n) => (n === 1 ? 'One thing to mend:' : `${n} things to mend:`),
+  lastGood: (/** @type {Text} */ values) =>
+    values === '' ? 'last good plan' : `last good: ${values}`,
+  answered: (/** @type {Text} */ stitches, /** @type {Text} */ rounds, /** @type {Text} */ yarn) =>
+    `${stitches} stitches, ${rounds} rounds, ${yarn} of yarn.`,
+  /** @returns {Text[][]} figure and what it counts */
+  inShort: (/** @type {Text[]} */ [wraps, stitches, toe, rounds], /** @type {Text} */ yarn) => [
+    [wraps, 'wraps'],
+    [stitches, 'st'],
+    [toe, 'toe'],
+    [rounds, 'rounds'],
+    [yarn, ''],
+  ],
+
+  trouble: {
+    noWebAssembly:
+      'This browser cannot run the part of the page that reckons (WebAssembly is missing or switched off). What you see is the example; the fields change nothing.',
+    notStarted:
+      'The part of the page that reckons did not start. What you see is the example; the fields change nothing. Reload the page, or open it in another browser.',
+    stopped:
+      'The part of the page that reckons has stopped. What you see is the last good plan. Reload the page to go on.',
+  },
+
+  sentence: {
+    gauge: (/** @type {Text} */ stitches) => `${stitches} stitches`,
+    over: ' over ',
+    noSwatch: 'No swatch yet, but ',
+    yarn: (/** @type {Text} */ weight) => `yarn of weight ${weight}`,
+    foot: '; a foot ',
+    long: ' long and ',
+    round: ' round; a leg ',
+    shoe: '; a foot of shoe size ',
+    shoeLeg: '; a leg ',
+    high: ' high.',
+  },
+
+  care: {
+    title: 'With care',
+    notes: [
+      'Diabetes, nerve trouble (neuropathy) or poor circulation: nothing tight at the top, no marks on the skin. Ask a podiatrist or doctor first.',
+      'Socks slide on smooth floors. No sock planned here promises grip.',
+      'For an infant: trim the ends inside, where a thread can wind round a toe; keep loose and clasp markers out of reach.',
+      'Not everybody wears wool gladly. Ask whom it is for.',
+      'Rest your hands when they are sore. Pain that lasts is for a doctor.',
+    ],
+  },
+};

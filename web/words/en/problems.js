@@ -1,0 +1,49 @@
+// What is wrong, in words that say what would be right.
+
+/** @typedef {Record<string, string>} Figures */
+
+/** @type {Record<string, (figures: Figures) => string>} */
+export const problemWords = {
+  // Told by the page, of what was typed.
+  not_a_number: ({ typed }) => `“${typed}” is no number. Write 24.6, 24,6 or 9 1/2.`,
+  ambiguous_number: ({ typed }) =>
+    `“${typed}” can be read two ways. Write it without a sign between the thousands.`,
+  two_numbers: ({ typed }) => `“${typed}” is two numbers. A fraction is written 9 1/2.`,
+  unknown_unit: ({ units }) => `That unit is not known here. Known: ${units}.`,
+  wrong_unit: ({ units }) => `That unit does not fit here. What fits: ${units}.`,
+
+  // Told by the core, of the request.
+  required: () => 'This is needed.',
+  needs_partner: ({ partner }) => `This goes together with “${partner}”: fill in both, or neither.`,
+  out_of_range: ({ min, max }) => `Between ${min} and ${max}, please.`,
+  not_whole: () => 'A whole number, please.',
+  not_finite: () => 'This is no finite number.',
+  number_too_large: () => 'This number is too large to be read.',
+  wrong_type: ({ expected }) => `This should be ${expected}.`,
+  unknown_word: ({ allowed }) => `One of these: ${allowed}.`,
+  unknown_field: () => 'This is not a field of the sheet.',
+  repeated_field: () => 'This is said twice.',
+  too_many_items: ({ max }) => `At most ${max} readings.`,
+  too_large_text: () => 'The sheet is too long to be read.',
+  too_deep: () => 'The sheet is nested too deep to be read.',
+  bad_json: () => 'The sheet cannot be read.',
+  not_an_object: () => 'The sheet cannot be read.',
+  newer_version: () => 'The sheet was made by a newer page. Reload this one.',
+
+  // Told by the core, of the sock.
+  count_out_of_range: ({ count, min = '8', max = '400' }) =>
+    `This girth at this gauge (tension) would take ${count} stitches; a sock here has ${min} to ${max}.`,
+  not_a_count: ({ given, below, above }) => {
+    const near = [below, above].filter(Boolean).join(' and ');
+    return `${given} is no count for this rib: even, and whole repeats.${near ? ` Nearest: ${near}.` : ''}`;
+  },
+  leg_too_short: ({ leastMm }) =>
+    `The leg would end below the bend of the ankle. At least ${leastMm}, with this cuff.`,
+  no_room_for_rib: ({ leastMm }) => `Toe and cuff take it all. At least ${leastMm} of leg, please.`,
+  too_many_rounds: ({ rounds, max }) => `That is ${rounds} rounds; at most ${max} can be planned.`,
+  stretched_too_narrow: ({ widthMm }) => `Pulled, it must be wider than at rest (${widthMm}).`,
+  shoe_out_of_range: ({ lengthMm, min, max }) =>
+    `That size is a foot of ${lengthMm}; sizes from ${min} to ${max} are known.`,
+  girth_out_of_range: ({ girthMm }) =>
+    `That size would be a foot ${girthMm} round, out of range. Measure the foot instead.`,
+};
