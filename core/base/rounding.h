@@ -23,7 +23,8 @@ int floor_count(double x);
 // The smallest whole number not below x; x within a tie of the one before counts as that one.
 int ceil_count(double x);
 
-// The number nearest to x of the form offset + m x step (m any integer). 1 <= step <= 1e6; saturates as above.
+// The number nearest to x of the form offset + m x step (m any integer). 1 <= step <= 1e6;
+// saturates as above.
 int nearest_on_lattice(double x, int step, int offset, Tie tie);
 
 // The multiple of step nearest to x.

@@ -179,7 +179,8 @@ TEST(Rounding, TheNearestMultipleIsTheLatticeThatStartsAtNothing) {
 TEST(Rounding, ALatticePointSaturatesWithTheRealItIsNearTo) {
   EXPECT_EQ(nearest_multiple(1e12, 4, Tie::down), 1000000000);
   EXPECT_EQ(nearest_multiple(-1e12, 4, Tie::down), -1000000000);
-  EXPECT_EQ(nearest_multiple(1e12, 7, Tie::down), 1000000001);  // 142857143 x 7, a step past the limit
+  EXPECT_EQ(nearest_multiple(1e12, 7, Tie::down),
+            1000000001);  // 142857143 x 7, a step past the limit
   EXPECT_EQ(nearest_on_lattice(-1e300, 4, 2, Tie::up), -999999998);
 }
 
