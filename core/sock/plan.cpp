@@ -102,8 +102,10 @@ Result<Stitches> decided_count(const PlanRequest& request, const Result<CountAdv
   return advice.value().count;
 }
 
-void add_problems(std::vector<Problem>& all, const std::vector<Problem>& some) {
-  all.insert(all.end(), some.begin(), some.end());
+template <class T>
+std::vector<T> joined(std::vector<T> some, const std::vector<T>& more) {
+  some.insert(some.end(), more.begin(), more.end());
+  return some;
 }
 
 // Where the ease is off whatever the count, another rib would do better.
@@ -149,9 +151,9 @@ Plan composed(const PlanRequest& request, const FabricFigures& fabric, const Pla
 Result<Plan> make_plan(const PlanRequest& request) {
   const Result<PlannedFoot> foot = plan_foot(request.foot);
   const Result<FabricFigures> fabric = plan_fabric(request);
-  std::vector<Problem> problems = foot.problems();
-  add_problems(problems, fabric.problems());
-  if (!problems.empty()) return problems;
+  std::vector<Problem> problems = joined(foot.problems(), fabric.problems());
+  if (const auto stretch = stretch_problem(request.swatch)) problems.push_back(*stretch);
+  if (!foot.ok() || !fabric.ok()) return problems;
 
   const CountInput count_input{foot.value().ball_girth.value, heel_to_pass(foot.value()),
                                fabric.value().gauge.stitches, fabric.value().widest,
@@ -162,8 +164,7 @@ Result<Plan> make_plan(const PlanRequest& request) {
   // too.
   const Stitches for_length = n.ok() ? n.value() : Stitches(kLeastCount);
   const Result<SockOfCount> sock = sock_of_count(request, fabric.value(), foot.value(), for_length);
-  problems = n.problems();
-  add_problems(problems, sock.problems());
+  problems = joined(joined(problems, n.problems()), sock.problems());
   if (!problems.empty()) return problems;
 
   Plan plan = composed(request, fabric.value(), foot.value(), n.value(), sock.value());
@@ -174,10 +175,10 @@ Result<Plan> make_plan(const PlanRequest& request) {
     if (rib_is_the_trouble(plan, *advised, count_input))
       plan.ribs_that_fit = ribs_that_fit(count_input);
   }
-  plan.cautions = plan_cautions(request, fabric.value(), plan, advised);
-  plan.working = working_of_fit(request, fabric.value(), plan);
-  const std::vector<Working> making = working_of_making(request, fabric.value(), plan);
-  plan.working.insert(plan.working.end(), making.begin(), making.end());
+  plan.cautions = joined(cautions_of_fit(request, fabric.value(), plan, advised),
+                         cautions_of_making(request, fabric.value(), plan));
+  plan.working = joined(working_of_fit(request, fabric.value(), plan),
+                        working_of_making(request, fabric.value(), plan));
   return plan;
 }
 

@@ -27,6 +27,11 @@ Gauge swatch_gauge(const SwatchInput& swatch, const Contraction& contraction) {
   return gauge_from_rib(gauge, contraction.factor, contraction.error);
 }
 
+bool stretch_is_usable(const SwatchInput& swatch) {
+  return swatch.stretched_width && !swatch.readings.empty() &&
+         *swatch.stretched_width > swatch.readings.front().width;
+}
+
 std::optional<Length> weighed(const SwatchInput& swatch, const YarnChoice& yarn) {
   if (!swatch.mass || !swatch.mass_stitches || !yarn.ball_length || !yarn.ball_mass) return {};
   return weighed_loop_length(*swatch.mass, *swatch.mass_stitches, *yarn.ball_length,
@@ -43,6 +48,11 @@ std::optional<double> tightness_known(const YarnChoice& yarn, const FabricFigure
 }
 
 }  // namespace
+
+std::optional<Problem> stretch_problem(const SwatchInput& swatch) {
+  if (!swatch.stretched_width || swatch.readings.empty() || stretch_is_usable(swatch)) return {};
+  return stretched_too_narrow(swatch.readings.front().width);
+}
 
 Result<FabricFigures> plan_fabric(const PlanRequest& request) {
   const SwatchInput& swatch = request.swatch;
@@ -69,10 +79,8 @@ Result<FabricFigures> plan_fabric(const PlanRequest& request) {
   fabric.limit = widest_stitch(std::min(washed_loop, fabric.weighed_loop.value_or(washed_loop)));
   fabric.widest = fabric.limit;
   fabric.tightness = tightness_known(request.yarn, fabric);
-  if (swatched && swatch.stretched_width) {
-    const Reading& first = swatch.readings.front();
-    if (*swatch.stretched_width <= first.width) return stretched_too_narrow(first.width);
-    fabric.widest = *swatch.stretched_width / first.stitches;
+  if (stretch_is_usable(swatch)) {
+    fabric.widest = *swatch.stretched_width / swatch.readings.front().stitches;
   }
   return fabric;
 }

@@ -48,29 +48,42 @@ FootFigure estimated_ball_girth(Body body, const FootFigure& length) {
           Length::from_mm(std::sqrt(residual * residual + carried * carried))};
 }
 
-}  // namespace
-
-Result<PlannedFoot> plan_foot(const FootInput& foot) {
-  PlannedFoot planned;
+// Fills what is known; says what is missing or no foot.
+void settle_length(const FootInput& foot, PlannedFoot& planned, std::vector<Problem>& problems) {
   if (foot.length) {
     planned.length = measured(*foot.length);
   } else if (foot.shoe) {
     const ShoeFoot shoe = foot_from_shoe(foot.shoe->scale, foot.shoe->size);
     planned.length = {shoe.length, true, shoe.uncertainty};
-    if (!is_foot(shoe.length)) return not_a_foot("shoe_out_of_range", "lengthMm", shoe.length);
+    if (!is_foot(shoe.length)) {
+      problems.push_back(not_a_foot("shoe_out_of_range", "lengthMm", shoe.length));
+    }
   } else {
-    return required("/foot/lengthMm", "the foot's length");
+    problems.push_back(required("/foot/lengthMm", "the foot's length"));
   }
+}
 
+void settle_ball_girth(const FootInput& foot, PlannedFoot& planned,
+                       std::vector<Problem>& problems) {
   if (foot.ball_girth) {
     planned.ball_girth = measured(*foot.ball_girth);
-  } else if (foot.body) {
+  } else if (!foot.body) {
+    problems.push_back(required("/foot/ballGirthMm", "the girth round the ball of the foot"));
+  } else if (problems.empty()) {  // without a length there is nothing to estimate from
     planned.ball_girth = estimated_ball_girth(*foot.body, planned.length);
     const Length girth = planned.ball_girth.value;
-    if (!is_foot(girth)) return not_a_foot("girth_out_of_range", "girthMm", girth);
-  } else {
-    return required("/foot/ballGirthMm", "the girth round the ball of the foot");
+    if (!is_foot(girth)) problems.push_back(not_a_foot("girth_out_of_range", "girthMm", girth));
   }
+}
+
+}  // namespace
+
+Result<PlannedFoot> plan_foot(const FootInput& foot) {
+  PlannedFoot planned;
+  std::vector<Problem> problems;
+  settle_length(foot, planned, problems);
+  settle_ball_girth(foot, planned, problems);
+  if (!problems.empty()) return problems;
 
   const Length ball = planned.ball_girth.value;
   planned.heel_girth = measured_or(foot.heel_ankle_girth, kHeelOfBallMedian * ball);

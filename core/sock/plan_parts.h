@@ -34,12 +34,18 @@ struct FabricFigures {
 };
 Result<FabricFigures> plan_fabric(const PlanRequest& request);
 
+// A stretched width that is none; plan_fabric then goes by geometry, so that the other problems are
+// still found.
+std::optional<Problem> stretch_problem(const SwatchInput& swatch);
+
 // Fills Plan::lines and Plan::rounds from its toe, rib and length.
 void plan_rounds(Plan& plan);
 
-// What must not go unsaid about a finished plan.
-std::vector<Caution> plan_cautions(const PlanRequest& request, const FabricFigures& fabric,
-                                   const Plan& plan, const CountAdvice* advice);
+// What must not go unsaid about a finished plan: how it goes on, and what it is made of.
+std::vector<Caution> cautions_of_fit(const PlanRequest& request, const FabricFigures& fabric,
+                                     const Plan& plan, const CountAdvice* advice);
+std::vector<Caution> cautions_of_making(const PlanRequest& request, const FabricFigures& fabric,
+                                        const Plan& plan);
 
 // How each figure of a finished plan came about: those of the fit (foot, gauge, fabric, count), and
 // those of the making (toe, length, yarn, needle, time).

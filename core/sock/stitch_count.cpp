@@ -20,12 +20,24 @@ bool passes_heel(Stitches n, const CountInput& input) {
   return at_least(kPassUse, girth_use(input.heel_girth, n, input.widest_stitch));
 }
 
-// The count the ease alone asks for; it may lie outside 8 to 400.
+int least_count(int repeat) {
+  return count_step(repeat) * ceil_count(static_cast<double>(kLeastCount) / count_step(repeat));
+}
+
+int most_count(int repeat) {
+  return count_step(repeat) * floor_count(static_cast<double>(kMostCount) / count_step(repeat));
+}
+
+// The count the ease alone asks for; outside 8 to 400 where no count comes near it.
 Stitches count_by_ease(const CountInput& input) {
   const double ideal = ideal_stitches(input);
   const Stitches alike(nearest_multiple(ideal, 2 * input.repeat, Tie::down));
-  if (alike.value() > 0 && ease_is_near(alike, input)) return alike;
-  return Stitches(nearest_multiple(ideal, count_step(input.repeat), Tie::down));
+  if (is_count(alike.value(), input.repeat) && ease_is_near(alike, input)) return alike;
+  const Stitches nearest(nearest_multiple(ideal, count_step(input.repeat), Tie::down));
+  // Just past either end of the range the last count may still serve; further out none does.
+  const Stitches last(
+      std::clamp(nearest.value(), least_count(input.repeat), most_count(input.repeat)));
+  return ease_is_near(last, input) ? last : nearest;
 }
 
 Stitches raised_for_heel(Stitches from, const CountInput& input) {
@@ -36,12 +48,12 @@ Stitches raised_for_heel(Stitches from, const CountInput& input) {
   return n;
 }
 
-// Refused with what would serve: the stitch gauges that bring this girth to 8 to 400, and the small
-// ribs that divide it.
+// Refused with what would serve: the stitch gauges that bring this girth onto a count of this rib,
+// and the small ribs that divide it as it is.
 Problem out_of_range(Stitches count, const CountInput& input) {
   const double asked_girth = input.ball_girth.mm() * (1.0 + input.girth_ease);
-  const int coarse = ceil_count(100.0 * kLeastCount / asked_girth);
-  const int fine = floor_count(100.0 * kMostCount / asked_girth);
+  const int coarse = ceil_count(100.0 * least_count(input.repeat) / asked_girth);
+  const int fine = floor_count(100.0 * most_count(input.repeat) / asked_girth);
   std::string ribs;
   for (const RibThatFits& rib : ribs_that_fit(input)) {
     ribs +=
@@ -126,8 +138,8 @@ Result<Stitches> accept_count(int named, int repeat) {
 std::vector<Stitches> counts_around(Stitches n, int repeat) {
   constexpr int kChoices = 5;
   const int step = count_step(repeat);
-  const int least = step * ceil_count(static_cast<double>(kLeastCount) / step);
-  const int most = step * floor_count(static_cast<double>(kMostCount) / step);
+  const int least = least_count(repeat);
+  const int most = most_count(repeat);
   int first = std::min(n.value() - 2 * step, most - (kChoices - 1) * step);
   first = std::max(first, least);
   std::vector<Stitches> counts;

@@ -1,7 +1,9 @@
+// What must not go unsaid about how the sock goes on.
 #include <cmath>
 #include <string>
 #include <utility>
 
+#include "message_words.h"
 #include "plan_parts.h"
 #include "rounding.h"
 #include "tube.h"
@@ -10,38 +12,25 @@ namespace twinround {
 
 namespace {
 
-// Two ways to the yarn in a stitch further apart than this: one input is wrong.
-constexpr double kApart = 0.15;
-// A kitchen scale reads whole grams: off by 0.29 g (uniform). A swatch so light that this is over 5
-// % is the one to doubt.
-constexpr double kScaleError = 0.29;
-constexpr double kScaleDoubt = 0.05;
-// A stretched swatch wider than geometry allows by more than the model's own error was not one
-// reading's stitches.
-constexpr double kStretchDoubt = 0.15;
-
-std::string percent(double share) {
-  const int whole = round_half_up(std::abs(share) * 100.0);
-  return std::to_string(whole) + " %";
-}
-
-std::string cm(Length length) {
-  const int tenths = round_half_up(length.mm());
-  return std::to_string(tenths / 10) + "." + std::to_string(tenths % 10) + " cm";
+// A share just outside a limit must not read as the limit itself: rounded away from the band, to a
+// tenth of a percent.
+std::string percent_outside(double ease) {
+  const double tenths_real = std::abs(ease) * 1000.0;
+  const int tenths =
+      ease < kTightestEase || ease > 0 ? ceil_count(tenths_real) : floor_count(tenths_real);
+  return std::to_string(tenths / 10) + "." + std::to_string(tenths % 10) + " %";
 }
 
 // Collects the cautions of one plan; each member says one kind of thing.
-class Cautioner {
+class FitCautioner {
  public:
-  Cautioner(const PlanRequest& request, const FabricFigures& fabric, const Plan& plan)
+  FitCautioner(const PlanRequest& request, const FabricFigures& fabric, const Plan& plan)
       : request_(request), fabric_(fabric), plan_(plan) {}
 
   void about_heel(const CountAdvice* advice);
   void about_leg();
   void about_ease();
   void about_rib();
-  void about_gauge();
-  void about_yarn();
   void about_foot();
   std::vector<Caution> take() { return std::move(cautions_); }
 
@@ -50,7 +39,6 @@ class Cautioner {
            std::vector<Word> words = {}) {
     cautions_.push_back({field, code, std::move(numbers), std::move(words), std::move(message)});
   }
-  void about_two_loops();
 
   const PlanRequest& request_;
   const FabricFigures& fabric_;
@@ -58,7 +46,7 @@ class Cautioner {
   std::vector<Caution> cautions_;
 };
 
-void Cautioner::about_heel(const CountAdvice* advice) {
+void FitCautioner::about_heel(const CountAdvice* advice) {
   const double use = plan_.heel_use;
   if (clearly_above(use, kStuckUse)) {
     say("heel_will_not_pass", "/stitchCount", {{"heelUse", use}},
@@ -81,12 +69,15 @@ void Cautioner::about_heel(const CountAdvice* advice) {
   }
 }
 
-void Cautioner::about_leg() {
+void FitCautioner::about_leg() {
   const LegFit& fit = plan_.leg_fit;
   if (!fit.fails_from) return;
   const bool at_edge = fit.widest_height == request_.leg_height;
-  const bool measured = at_edge ? request_.foot.calf_girth && request_.foot.ankle_girth
-                                : request_.foot.ankle_girth.has_value();
+  // Which measures made the widest girth: below the ankle's height the ankle alone, above the
+  // calf's the calf alone.
+  const double feet_up = fit.widest_height / plan_.foot.length.value;
+  const bool measured = (feet_up >= kCalfHeight || request_.foot.ankle_girth) &&
+                        (feet_up <= kAnkleHeight || request_.foot.calf_girth);
   std::vector<Number> numbers = {{"heightMm", fit.fails_from->mm()},
                                  {"girthMm", fit.widest_girth.mm()},
                                  {"use", fit.worst_use}};
@@ -106,23 +97,24 @@ void Cautioner::about_leg() {
       {{"place", at_edge ? "edge" : "ankle"}, {"girth", measured ? "measured" : "estimated"}});
 }
 
-void Cautioner::about_ease() {
+void FitCautioner::about_ease() {
   const double ease = plan_.girth_ease;
+  const char* field = request_.stitch_count ? "/stitchCount" : "/rib";
   const std::vector<Number> numbers = {{"ease", ease}, {"asked", request_.girth_ease}};
   const std::string asked = "; asked for were " + percent(request_.girth_ease) +
                             (request_.girth_ease > 0 ? " more." : " less.");
   if (clearly_above(kTightestEase, ease) || clearly_above(ease, kLoosestEase)) {
-    say("ease_outside", "/rib", numbers,
-        "This count makes a tube " + percent(ease) + (ease > 0 ? " larger" : " smaller") +
+    say("ease_outside", field, numbers,
+        "This count makes a tube " + percent_outside(ease) + (ease > 0 ? " larger" : " smaller") +
             " than the foot, outside the 2 to 20 % smaller that a ribbed sock is worn with" +
             asked);
   } else if (clearly_above(std::abs(ease - request_.girth_ease), kEaseTolerance)) {
-    say("ease_off", "/rib", numbers,
+    say("ease_off", field, numbers,
         "This count makes a tube " + percent(ease) + " smaller than the foot" + asked);
   }
 }
 
-void Cautioner::about_rib() {
+void FitCautioner::about_rib() {
   const Rib& rib = plan_.rib;
   if (rib.is_moss()) {
     say("moss_stitch", "/rib/roundsPerShift", {},
@@ -138,89 +130,7 @@ void Cautioner::about_rib() {
   }
 }
 
-void Cautioner::about_gauge() {
-  switch (plan_.gauge.source) {
-    case GaugeSource::label:
-      say("guessed_gauge", "/swatch", {{"category", static_cast<double>(plan_.category)}},
-          "The gauge is guessed from the label: knit the toe, then measure it.");
-      break;
-    case GaugeSource::rib_swatch:
-      say("rib_swatch", "/swatch/fabric",
-          {{"contraction", fabric_.contraction.factor}, {"error", fabric_.contraction.error}},
-          "The stockinette gauge is worked out from a rib swatch: less sure than a plain swatch.");
-      break;
-    case GaugeSource::swatch:
-      say("flat_swatch", "/swatch", {},
-          "A swatch knit flat differs from knitting in the round: measure the toe when it is "
-          "done.");
-      break;
-  }
-  if (plan_.gauge.source != GaugeSource::label && !request_.swatch.washed) {
-    say("unwashed_swatch", "/swatch/washed", {},
-        "The swatch was not washed, and a wash can change its gauge: the give or take is wider.");
-  }
-  const Length measured = fabric_.widest;
-  if (request_.swatch.stretched_width && measured > fabric_.limit * (1.0 + kStretchDoubt)) {
-    say("stretch_doubtful", "/swatch/stretchedWidthMm",
-        {{"measuredMm", measured.mm()}, {"limitMm", fabric_.limit.mm()}},
-        "The stretched swatch is wider than its yarn allows. Were those the stitches of the first "
-        "reading alone?");
-  }
-}
-
-void Cautioner::about_two_loops() {
-  if (!fabric_.weighed_loop) return;
-  const double apart = *fabric_.weighed_loop / fabric_.geometry_loop - 1.0;
-  if (!clearly_above(std::abs(apart), kApart)) return;
-  const bool light = kScaleError / request_.swatch.mass->g() > kScaleDoubt;
-  const char* doubt = light ? "/swatch/massG" : "/swatch/readings/0/widthMm";
-  say("yarn_sources_disagree", doubt,
-      {{"weighedMm", fabric_.weighed_loop->mm()},
-       {"geometryMm", fabric_.geometry_loop.mm()},
-       {"apart", apart}},
-      "The weighed swatch and the gauge disagree by " + percent(apart) +
-          " about the yarn in a stitch. " +
-          (light
-               ? "Doubt the weighing first: so light a swatch is hard to weigh on a kitchen scale."
-               : "Doubt the gauge and the ball's length first: measure the swatch again."),
-      {{"doubt", doubt}});
-}
-
-void Cautioner::about_yarn() {
-  const SwatchInput& swatch = request_.swatch;
-  about_two_loops();
-  if (swatch.mass && !fabric_.weighed_loop) {
-    say("mass_needs_ball", "/yarn/ballM", {},
-        "The weighed swatch cannot be used without the grams and metres of the ball.");
-  }
-  if (fabric_.tightness && firmness_of(*fabric_.tightness) == Firmness::loose) {
-    say("loose_fabric", "/swatch/needleMm", {{"tightness", *fabric_.tightness}},
-        "For this yarn the fabric is loose: a sock of it will wear through. Try a smaller needle.");
-  }
-  if (fabric_.tightness && firmness_of(*fabric_.tightness) == Firmness::firm) {
-    say("firm_fabric", "/swatch/needleMm", {{"tightness", *fabric_.tightness}},
-        "For this yarn the fabric is firm: it will wear well and be slow to knit. Rest your "
-        "hands.");
-  }
-  if (plan_.yarn.mass_guessed) {
-    say("yarn_guessed", "/yarn/ballM", {{"category", static_cast<double>(plan_.category)}},
-        "The grams are guessed from what 100 g of such yarn usually measures. The ball's label "
-        "tells better.");
-  }
-  if (plan_.yarn.balls && plan_.yarn.balls->just) {
-    const Balls& balls = *plan_.yarn.balls;
-    say("balls_just", "/yarn/ballM",
-        {{"balls", static_cast<double>(balls.count)}, {"spareM", balls.spare.m()}},
-        "The number of balls is a close thing: " + std::to_string(balls.count) + " leave " +
-            std::to_string(floor_count(balls.spare.m())) + " m to spare.");
-  }
-  if (!plan_.needle.cable_buy) {
-    say("no_cable_long_enough", "/swatch/needleMm", {{"cableMinMm", plan_.needle.cable_least.mm()}},
-        "No circular needle sold is long enough for two such socks: share them over two needles.");
-  }
-}
-
-void Cautioner::about_foot() {
+void FitCautioner::about_foot() {
   const PlannedFoot& foot = plan_.foot;
   if (foot.length.estimated || foot.ball_girth.estimated) {
     say("foot_estimated", foot.length.estimated ? "/foot/lengthMm" : "/foot/ballGirthMm",
@@ -242,16 +152,14 @@ void Cautioner::about_foot() {
 }  // namespace
 
 // In order of harm: what will not go on first, what is merely unsure last.
-std::vector<Caution> plan_cautions(const PlanRequest& request, const FabricFigures& fabric,
-                                   const Plan& plan, const CountAdvice* advice) {
-  Cautioner cautioner(request, fabric, plan);
+std::vector<Caution> cautions_of_fit(const PlanRequest& request, const FabricFigures& fabric,
+                                     const Plan& plan, const CountAdvice* advice) {
+  FitCautioner cautioner(request, fabric, plan);
   cautioner.about_heel(advice);
   cautioner.about_leg();
   cautioner.about_ease();
   cautioner.about_rib();
-  cautioner.about_yarn();
   cautioner.about_foot();
-  cautioner.about_gauge();
   return cautioner.take();
 }
 

@@ -1,0 +1,149 @@
+// What must not go unsaid about the yarn, the swatch and the needle.
+#include <cmath>
+#include <string>
+#include <utility>
+
+#include "message_words.h"
+#include "plan_parts.h"
+#include "rounding.h"
+
+namespace twinround {
+
+namespace {
+
+// Two ways to the yarn in a stitch further apart than this: one input is wrong.
+constexpr double kApart = 0.15;
+// A kitchen scale reads whole grams: off by 0.29 g (uniform). A swatch so light that this is over 5
+// % is the one to doubt.
+constexpr double kScaleError = 0.29;
+constexpr double kScaleDoubt = 0.05;
+// A stretched swatch wider than geometry allows by more than the model's own error was not one
+// reading's stitches.
+constexpr double kStretchDoubt = 0.15;
+
+// Collects the cautions of one plan; each member says one kind of thing.
+class MakingCautioner {
+ public:
+  MakingCautioner(const PlanRequest& request, const FabricFigures& fabric, const Plan& plan)
+      : request_(request), fabric_(fabric), plan_(plan) {}
+
+  void about_yarn();
+  void about_balls();
+  void about_cable();
+  void about_gauge();
+  std::vector<Caution> take() { return std::move(cautions_); }
+
+ private:
+  void say(const char* code, const char* field, std::vector<Number> numbers, std::string message,
+           std::vector<Word> words = {}) {
+    cautions_.push_back({field, code, std::move(numbers), std::move(words), std::move(message)});
+  }
+  void about_two_loops();
+
+  const PlanRequest& request_;
+  const FabricFigures& fabric_;
+  const Plan& plan_;
+  std::vector<Caution> cautions_;
+};
+
+void MakingCautioner::about_two_loops() {
+  if (!fabric_.weighed_loop) return;
+  const double apart = *fabric_.weighed_loop / fabric_.geometry_loop - 1.0;
+  if (!clearly_above(std::abs(apart), kApart)) return;
+  const bool light = kScaleError / request_.swatch.mass->g() > kScaleDoubt;
+  const char* doubt = light ? "/swatch/massG" : "/swatch/readings/0/widthMm";
+  say("yarn_sources_disagree", doubt,
+      {{"weighedMm", fabric_.weighed_loop->mm()},
+       {"geometryMm", fabric_.geometry_loop.mm()},
+       {"apart", apart}},
+      "The weighed swatch and the gauge disagree by " + percent(apart) +
+          " about the yarn in a stitch. " +
+          (light
+               ? "Doubt the weighing first: so light a swatch is hard to weigh on a kitchen scale."
+               : "Doubt the gauge and the ball's length first: measure the swatch again."),
+      {{"doubt", doubt}});
+}
+
+void MakingCautioner::about_yarn() {
+  const SwatchInput& swatch = request_.swatch;
+  about_two_loops();
+  if (swatch.mass && !fabric_.weighed_loop) {
+    say("mass_needs_ball", "/yarn/ballM", {},
+        "The weighed swatch cannot be used without the grams and metres of the ball.");
+  }
+  if (fabric_.tightness && firmness_of(*fabric_.tightness) == Firmness::loose) {
+    say("loose_fabric", "/swatch/needleMm", {{"tightness", *fabric_.tightness}},
+        "For this yarn the fabric is loose: a sock of it will wear through. Try a smaller needle.");
+  }
+  if (fabric_.tightness && firmness_of(*fabric_.tightness) == Firmness::firm) {
+    say("firm_fabric", "/swatch/needleMm", {{"tightness", *fabric_.tightness}},
+        "For this yarn the fabric is firm: it will wear well and be slow to knit. Rest your "
+        "hands.");
+  }
+  if (plan_.yarn.mass_guessed) {
+    say("yarn_guessed", "/yarn/ballM", {{"category", static_cast<double>(plan_.category)}},
+        "The grams are guessed from what 100 g of such yarn usually measures. The ball's label "
+        "tells better.");
+  }
+}
+
+void MakingCautioner::about_balls() {
+  if (plan_.yarn.balls && plan_.yarn.balls->just) {
+    const Balls& balls = *plan_.yarn.balls;
+    say("balls_just", "/yarn/ballM",
+        {{"balls", static_cast<double>(balls.count)}, {"spareM", balls.spare.m()}},
+        "The number of balls is a close thing: " + std::to_string(balls.count) + " leave " +
+            std::to_string(floor_count(balls.spare.m())) + " m to spare.");
+  }
+}
+
+void MakingCautioner::about_cable() {
+  if (!plan_.needle.cable_buy) {
+    say("no_cable_long_enough", "/swatch/needleMm", {{"cableMinMm", plan_.needle.cable_least.mm()}},
+        "No circular needle sold is long enough for two such socks: share them over two needles.");
+  }
+}
+
+void MakingCautioner::about_gauge() {
+  switch (plan_.gauge.source) {
+    case GaugeSource::label:
+      say("guessed_gauge", "/swatch", {{"category", static_cast<double>(plan_.category)}},
+          "The gauge is guessed from the label: knit the toe, then measure it.");
+      break;
+    case GaugeSource::rib_swatch:
+      say("rib_swatch", "/swatch/fabric",
+          {{"contraction", fabric_.contraction.factor}, {"error", fabric_.contraction.error}},
+          "The stockinette gauge is worked out from a rib swatch: less sure than a plain swatch.");
+      break;
+    case GaugeSource::swatch:
+      say("flat_swatch", "/swatch", {},
+          "A swatch knit flat differs from knitting in the round: measure the toe when it is "
+          "done.");
+      break;
+  }
+  if (plan_.gauge.source != GaugeSource::label && !request_.swatch.washed) {
+    say("unwashed_swatch", "/swatch/washed", {},
+        "The swatch was not washed, and a wash can change its gauge: the give or take is wider.");
+  }
+  const Length measured = fabric_.widest;
+  if (request_.swatch.stretched_width && measured > fabric_.limit * (1.0 + kStretchDoubt)) {
+    say("stretch_doubtful", "/swatch/stretchedWidthMm",
+        {{"measuredMm", measured.mm()}, {"limitMm", fabric_.limit.mm()}},
+        "The stretched swatch is wider than its yarn allows. Were those the stitches of the first "
+        "reading alone?");
+  }
+}
+
+}  // namespace
+
+std::vector<Caution> cautions_of_making(const PlanRequest& request, const FabricFigures& fabric,
+                                        const Plan& plan) {
+  MakingCautioner cautioner(request, fabric, plan);
+  cautioner.about_yarn();
+  cautioner.about_balls();
+  cautioner.about_cable();
+  cautioner.about_gauge();
+  return cautioner.take();
+}
+
+}  // namespace twinround
