@@ -5,6 +5,9 @@ import { unitOf } from './form/tell.js';
 
 export { buildForm } from './form/build.js';
 export { gatherProblems, readDraft } from './form/request.js';
+
+/** @typedef {import('./form/request.js').Problem} Problem */
+
 export { closeForm, showForm } from './form/show.js';
 export { countExamples, tellGood, tellProblems, valuesOf } from './form/tell.js';
 

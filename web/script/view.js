@@ -8,9 +8,10 @@ import { settle } from './view/morph.js';
 import { viewNote } from './view/note.js';
 import { viewPair } from './view/pair.js';
 import { viewSentence } from './view/sentence.js';
-import { viewStanding, viewTrouble } from './view/standing.js';
+import { viewStanding, viewTrouble } from './view/page_state.js';
 import { viewStrip } from './view/strip.js';
 import { viewSummary } from './view/summary.js';
+import { viewSwatch } from './view/swatch.js';
 import { viewWorking } from './view/working.js';
 
 export { answerText, troubleText } from './view/summary.js';
@@ -36,6 +37,7 @@ export function showPlan(document, showing) {
   fill(document, 'choices', viewChoices(h, document, showing));
   fill(document, 'note', viewNote(h, showing));
   fill(document, 'cautions', viewCautions(h, showing));
+  fill(document, 'swatch', viewSwatch(document, showing));
   fill(document, 'strip', viewStrip(document, showing));
   fill(document, 'buy', viewBuy(h, showing));
   fill(document, 'knit', viewKnit(h, showing));

@@ -3,29 +3,25 @@ import { at, svg } from './svg.js';
 
 /**
  * In the socks' own frame: they hang from y = 0, from x = `left` to x = `right`.
- * @param {Document} document @param {{ left: number, right: number, middle: number, rise: number }} place
- *   `middle` lies between the socks, `rise` is how far the cable loops up
+ * @param {Document} document @param {{ left: number, right: number, rise: number }} place `rise` is how
+ *   far the cable loops up behind
  */
-export function drawNeedle(document, { left, right, middle, rise }) {
-  const y = 1;
+export function drawNeedle(document, { left, right, rise }) {
+  const middle = (left + right) / 2;
+  const out = rise * 0.9;
   const loop = [
-    `M${at(right + 6, y)}`,
-    `C${at(right + 34, y, right + 30, -rise * 0.95, right - 20, -rise)}`,
-    `C${at(middle + 20, -rise * 1.05, middle + 10, -rise * 0.3, middle, -rise * 0.3)}`,
-    `C${at(middle - 10, -rise * 0.3, middle - 20, -rise * 1.05, left + 20, -rise)}`,
-    `C${at(left - 24, -rise * 0.95, left - 30, -rise * 0.5, left - 22, -rise * 0.32)}`,
+    `M${at(right + 5, 0)}`,
+    `C${at(right + out, 0, right + out, -rise, right - out, -rise)}`,
+    `L${at(middle, -rise)}H${at(left + out)}`,
+    `C${at(left - out, -rise, left - out * 0.9, -rise * 0.3, left - out * 0.35, -rise * 0.3)}`,
   ].join('');
-  const tip = `M${at(left - 26, y)}L${at(left - 14, y - 2.4)}H${at(right + 4)}Q${at(
-    right + 8,
-    y,
-    right + 4,
-    y + 2.4,
-  )}H${at(left - 14)}Z`;
+  const tip = (/** @type {number} */ x, /** @type {number} */ y, /** @type {number} */ length) =>
+    `M${at(x, y)}L${at(x + 12, y - 2.4)}H${at(x + length)}Q${at(x + length + 4, y, x + length, y + 2.4)}H${at(x + 12)}Z`;
   return svg(
     document,
     'g',
     { class: 'needle' },
     svg(document, 'path', { class: 'cable', d: loop }),
-    svg(document, 'path', { class: 'tip', d: tip }),
+    svg(document, 'path', { class: 'tip', d: tip(left - 17, 0, right - left + 22) }),
   );
 }

@@ -1,105 +1,8 @@
-// One sock laid flat, to scale, from its real counts: every stitch of the fabric stands where it is
-// knit, drawn by two patterns and a few paths, never a node a stitch.
+// One sock laid flat: its outline filled with knit, its ribs with purl, every stitch where it is knit. Two
+// patterns and a few paths, never a node a stitch.
 import { at, svg } from './svg.js';
 
-/** @typedef {import('../contract.js').Plan} Plan */
-
-/**
- * @typedef {object} Size in the drawing's units
- * @property {number} stitch width of one stitch
- * @property {number} round height of one round
- * @property {number} width of the sock, half its stitches
- * @property {number} height of the sock, all its rounds
- */
-
-/** @param {Plan} plan @param {number} scale units per millimetre @returns {Size} */
-export function sizeSock(plan, scale) {
-  const stitch = scale / plan.gauge.stitchesPerMm;
-  const round = scale / plan.gauge.roundsPerMm;
-  return {
-    stitch,
-    round,
-    width: (plan.stitchCount / 2) * stitch,
-    height: plan.totalRounds * round,
-  };
-}
-
-/** Corners of the toe's right side from the tip up: the tip's corner, then each increase. @param {Plan} plan @param {Size} size */
-function toeCorners(plan, size) {
-  const { counts } = plan.toe;
-  const corners = [{ x: (plan.castOn.stitches / 4) * size.stitch, y: size.height }];
-  counts.forEach((count, j) => {
-    const before = j === 0 ? plan.castOn.stitches : counts[j - 1];
-    if (count !== before)
-      corners.push({ x: (count / 4) * size.stitch, y: size.height - j * size.round });
-  });
-  corners.push({ x: size.width / 2, y: size.height - counts.length * size.round });
-  return corners;
-}
-
-/** The outline, its toe made smooth: a curve through the middles of the toe's own corners. @param {Plan} plan @param {Size} size */
-function outline(plan, size) {
-  const corners = toeCorners(plan, size);
-  const middles = corners.slice(1).map((corner, i) => ({
-    x: (corner.x + corners[i].x) / 2,
-    y: (corner.y + corners[i].y) / 2,
-  }));
-  const side = corners
-    .slice(0, -1)
-    .map((corner, i) => `Q${at(corner.x, corner.y, middles[i].x, middles[i].y)}`);
-  const end = corners[corners.length - 1];
-  const back = [...middles.keys()].reverse().map((i) => {
-    const to = i === 0 ? { x: 0, y: size.height } : middles[i - 1];
-    return `Q${at(-corners[i].x, corners[i].y, -to.x, to.y)}`;
-  });
-  const last = middles[middles.length - 1];
-  return [
-    `M${at(0, size.height)}`,
-    ...side,
-    `L${at(end.x, end.y)}`,
-    `V${at(0)}H${at(-end.x)}V${at(end.y)}`,
-    `L${at(-last.x, last.y)}`,
-    ...back,
-    'Z',
-  ].join('');
-}
-
-/**
- * Every purl stitch of the front, as bands: for each run of equal rounds its runs of purl. Seen from
- * outside, knitting goes from right to left.
- * @param {Plan} plan @param {Size} size @param {boolean} isSecond
- */
-function purlBands(plan, size, isSecond) {
-  const path = [];
-  let done = 0;
-  for (const span of plan.rounds) {
-    const bottom = size.height - done * size.round;
-    done += span.rounds;
-    if (span.section === 'toe') continue;
-    const line = plan.lines[isSecond ? (span.secondLine ?? span.line) : span.line];
-    const tall = span.rounds * size.round;
-    let x = size.width / 2;
-    for (const [work, times] of line.halves[0]) {
-      const wide = times * size.stitch;
-      x -= wide;
-      if (work === 'p') path.push(`M${at(x, bottom)}v${at(-tall)}h${at(wide)}v${at(tall)}z`);
-    }
-  }
-  return path.join('');
-}
-
-/** Where stitches are added: a dot a stitch in from each edge. @param {Plan} plan @param {Size} size */
-function increaseDots(plan, size) {
-  const { counts } = plan.toe;
-  const path = counts.flatMap((count, j) => {
-    const before = j === 0 ? plan.castOn.stitches : counts[j - 1];
-    if (count === before) return [];
-    const x = (count / 4 - 1.5) * size.stitch;
-    const y = size.height - (j + 0.5) * size.round;
-    return [`M${at(x, y)}h0M${at(-x, y)}h0`];
-  });
-  return path.join('');
-}
+/** @typedef {{ stitch: number, round: number, width: number, height: number }} Size */
 
 /** A knit stitch: two legs that meet below, and the feet of the one above. @param {Size} size */
 function knitLegs({ stitch: w, round: h }) {
@@ -149,12 +52,12 @@ const fabric = (document, id, size, kind, path) =>
 
 /**
  * Its top edge lies on y = 0 and its middle on x = 0; the toe points down.
- * @param {Document} document @param {Plan} plan @param {Size} size
+ * @param {Document} document @param {Size} size
+ * @param {{ edge: string, purl: string, increases: string }} paths
  * @param {{ id: string, isSecond: boolean, giveOrTake: number }} how `giveOrTake` is a share of the width,
  *   or 0 for no ghost of it
  */
-export function drawSock(document, plan, size, { id, isSecond, giveOrTake }) {
-  const edge = outline(plan, size);
+export function drawSock(document, size, { edge, purl, increases }, { id, isSecond, giveOrTake }) {
   const ghosts = giveOrTake === 0 ? [] : [1 / (1 + giveOrTake), 1 / (1 - giveOrTake)];
   return svg(
     document,
@@ -173,13 +76,13 @@ export function drawSock(document, plan, size, { id, isSecond, giveOrTake }) {
       document,
       'g',
       { 'clip-path': `url(#${id}-edge)` },
-      svg(document, 'path', {
-        class: 'purl',
-        d: purlBands(plan, size, isSecond),
-        fill: `url(#${id}-purl)`,
-      }),
+      svg(document, 'path', { class: 'purl', d: purl, fill: `url(#${id}-purl)` }),
     ),
-    svg(document, 'path', { class: 'increases', d: increaseDots(plan, size) }),
+    svg(document, 'path', {
+      class: 'increases',
+      d: increases,
+      'stroke-width': Math.min(3, size.stitch * 0.5),
+    }),
     svg(document, 'path', { class: 'edge', d: edge }),
     ...ghosts.map((wide) =>
       svg(document, 'path', { class: 'ghost', d: edge, transform: `scale(${at(wide)} 1)` }),

@@ -79,9 +79,10 @@ export function buildField(document, field) {
   return make(
     document,
     'div',
-    { class: `field ${field.as} ${field.kind}`, 'data-field': field.pointer },
-    make(document, 'div', { class: 'name' }, labelNode, ' ', part('mark')),
-    make(document, 'div', { class: 'entry' }, ...entryOf(document, field, id, name), part('also')),
+    { class: `field by-${field.as}`, 'data-field': field.pointer },
+    labelNode,
+    make(document, 'div', { class: 'entry' }, ...entryOf(document, field, id, name)),
+    make(document, 'div', { class: 'under' }, part('also'), ' ', part('mark')),
     part('how', how),
     part('problem'),
   );

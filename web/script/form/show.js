@@ -88,10 +88,10 @@ export function showForm(document, state, told) {
     if (wrong.length > 0) control?.setAttribute('aria-invalid', 'true');
     else control?.removeAttribute('aria-invalid');
   }
-  const ways = waysOf(state.draft);
-  document
-    .querySelector('[data-fields="readings"]')
-    ?.toggleAttribute('hidden', ways.swatch !== 'swatch');
+  const { swatch } = waysOf(state.draft);
+  for (const part of document.querySelectorAll('[data-way]')) {
+    part.toggleAttribute('hidden', part.getAttribute('data-way') !== swatch);
+  }
   for (const radio of document.querySelectorAll('input[name="system"]')) {
     const isOn = radio.getAttribute('value') === state.system;
     radio.toggleAttribute('checked', isOn);

@@ -96,7 +96,7 @@ const shortName = (/** @type {Field | undefined} */ field) => {
 export function tellProblems(problems, state) {
   const fields = fieldsOf(state.draft).filter((field) => isAsked(field, state.draft));
   return problems.map((problem) => {
-    const field = nearest(fields, problem.field);
+    const field = nearest(fields, problem.field) ?? nearest(fields, String(problem.instead ?? '-'));
     const say = problemWords[problem.code];
     const partner = 'partner' in problem ? nearest(fields, String(problem.partner)) : undefined;
     const figures = { ...figuresOf(problem, field, state), partner: shortName(partner) };

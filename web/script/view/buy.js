@@ -1,5 +1,5 @@
 // What to buy: yarn, needle and cable; and where in the sock the yarn goes.
-import { formatCount, formatNumber, formatPercent, formatTime } from '../units.js';
+import { formatNumber, formatPercent, formatTime } from '../units.js';
 import { planWords } from '../../words/en.js';
 import { table } from './dom.js';
 import { figuresIn } from './figures.js';
@@ -84,7 +84,7 @@ function sectionTable(h, { plan, system }) {
   });
   return table(h, {
     caption: words.sections,
-    heads: [words.part, words.length, ''],
+    heads: [words.part, words.length, words.also],
     rows: [
       ...yarn.sections.map(({ section, m }) => row(nameOf(section), m)),
       row(words.oneSock, yarn.mPerSock, 'sum'),
@@ -98,7 +98,7 @@ function sectionTable(h, { plan, system }) {
 /** @param {Make} h @param {Showing} showing */
 export function viewBuy(h, showing) {
   return [
-    h('h2', { id: 'buy-title' }, words.title),
+    h('h2', {}, words.title),
     h(
       'div',
       { class: 'columns' },

@@ -96,9 +96,10 @@ export function viewChoices(h, document, showing) {
   };
   const isOwn = request.stitchCount !== undefined && plan.advisedCount !== undefined;
   return [
-    h('h2', { id: 'choices-title' }, drawingWords.stretch.title),
+    h('h2', {}, drawingWords.stretch.title),
     line(1120, 'wide-only'),
     line(340, 'narrow-only'),
+    h('p', { class: 'aside' }, words.lead),
     h(
       'ol',
       { class: 'choices' },

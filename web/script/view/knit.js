@@ -78,13 +78,17 @@ function spansOf(plan, section) {
 const sayRounds = (/** @type {number} */ from, /** @type {number} */ to) =>
   from === to ? formatCount(from) : `${formatCount(from)}–${formatCount(to)}`;
 
-/** A run of rounds as rows: one where both socks are alike, else one a sock. @param {Plan} plan @param {{ from: number, rounds: number, line: number, secondLine?: number }} span @param {number} most */
-function rowsOf(plan, span, most) {
+/**
+ * A run of rounds as rows: one where both socks are alike, else one a sock.
+ * @param {Plan} plan @param {{ from: number, rounds: number, line: number, secondLine?: number }} span
+ * @param {{ most: number, isMirrored: boolean }} how
+ */
+function rowsOf(plan, span, { most, isMirrored }) {
   const name = sayRounds(span.from + 1, Math.min(span.from + span.rounds, most));
-  const row = (/** @type {string} */ socks, /** @type {number} */ line) => ({
-    name,
-    cells: [socks, sayHalf(plan.lines[line], 0), sayHalf(plan.lines[line], 1)],
-  });
+  const row = (/** @type {string} */ socks, /** @type {number} */ line) => {
+    const halves = [sayHalf(plan.lines[line], 0), sayHalf(plan.lines[line], 1)];
+    return { name, cells: isMirrored ? [socks, ...halves] : halves };
+  };
   if (span.secondLine === undefined) return [row(words.rib.socks, span.line)];
   return [row(words.rib.sockA, span.line), row(words.rib.sockB, span.secondLine)];
 }
@@ -96,6 +100,8 @@ function rib(h, plan) {
   const isStraight = roundsPerShift === 0;
   const period = Math.min(isStraight ? 1 : plan.spiral.periodRounds, plan.spiral.rounds);
   const spans = spansOf(plan, 'spiral').filter((span) => span.from < period);
+  const most = isStraight ? plan.spiral.rounds : period;
+  const isMirrored = spans.some((span) => span.secondLine !== undefined);
   const lead = isStraight
     ? words.rib.straight(sayRib(plan), rounds)
     : words.rib.spiral(sayRib(plan), drawingWords.rounds(roundsPerShift), rounds);
@@ -111,8 +117,10 @@ function rib(h, plan) {
     h('p', {}, words.rib.forward),
     table(h, {
       caption: words.rib.caption,
-      heads: [words.rib.round, words.rib.sock, words.rib.first, words.rib.second],
-      rows: spans.flatMap((span) => rowsOf(plan, span, isStraight ? plan.spiral.rounds : period)),
+      heads: isMirrored
+        ? [words.rib.round, words.rib.sock, words.rib.first, words.rib.second]
+        : [words.rib.round, words.rib.first, words.rib.second],
+      rows: spans.flatMap((span) => rowsOf(plan, span, { most, isMirrored })),
       className: 'lines',
     }),
   ];
@@ -147,7 +155,7 @@ function cuff(h, plan, yarn) {
 /** @param {Make} h @param {Showing} showing */
 export function viewKnit(h, { plan, system }) {
   return [
-    h('h2', { id: 'knit-title' }, words.title),
+    h('h2', {}, words.title),
     h(
       'div',
       { class: 'columns knit' },

@@ -17,7 +17,7 @@ export function viewNote(h, { plan, system }) {
   const take = yarn(plan.yarn.mWithMargin * plan.yarn.relativeError);
   const margin = formatPercent(plan.yarn.mWithMargin / plan.yarn.mPerPair - 1);
   return [
-    h('h2', { id: 'note-title', class: 'unseen' }, words.title),
+    h('h2', { class: 'unseen' }, words.title),
     h('p', { class: 'next' }, words.next(wraps)),
     h(
       'dl',

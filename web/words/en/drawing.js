@@ -13,7 +13,7 @@ export const drawingWords = {
     tails: 'two tails',
   }),
   rounds: (/** @type {number} */ n) => (n === 1 ? '1 round' : `${n} rounds`),
-  move: (/** @type {Text} */ every) => `over one every ${every}`,
+  move: (/** @type {Text} */ every) => `a step every ${every}`,
   sock: { a: 'A', b: 'B' },
   pairName: (/** @type {Text} */ stitches, /** @type {Text} */ length, /** @type {Text} */ girth) =>
     `The pair, laid flat and to scale: ${stitches} stitches a round, ${length} long, ${girth} round. The same figures stand in the table below.`,
@@ -52,6 +52,8 @@ export const drawingWords = {
     cuff: 'cuff',
     bindOff: 'bind off',
   },
+  swatchAcross: (/** @type {Text} */ stitches) => `${stitches} stitches`,
+  swatchUp: (/** @type {Text} */ rounds) => `${rounds} rounds`,
   swatchName: (/** @type {Text} */ stitches, /** @type {Text} */ rounds) =>
     `The swatch: ${stitches} stitches wide and ${rounds} rounds high.`,
 };

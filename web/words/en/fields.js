@@ -130,8 +130,8 @@ export const fieldWords = {
 
 /** What stands in a list of choices. @type {Record<string, Record<string, string>>} */
 export const optionWords = {
-  '/swatch': { swatch: 'I have a swatch', label: 'no swatch yet' },
-  '/foot': { tape: 'by tape', shoe: 'by shoe size' },
+  '/swatch': { swatch: 'measured', label: 'not yet' },
+  '/foot': { tape: 'by tape', shoe: 'by shoe' },
   '/yarn/category': {
     '': 'as the swatch tells',
     0: '0 lace',

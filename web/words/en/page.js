@@ -3,10 +3,9 @@
 /** @typedef {string} Text */
 
 export const pageWords = {
-  exampleIs: 'A worked example: the Tuesday class at the net loft, Harrow Quay.',
-  exampleHow: 'Type over anything marked “example”.',
+  exampleIs: 'A worked example: the Tuesday class, net loft, Harrow Quay.',
   exampleLeft: (/** @type {number} */ n) =>
-    n === 1 ? 'One value is still the example’s.' : `${n} values are still the example’s.`,
+    n === 1 ? 'One value is not yet yours.' : `${n} values are not yet yours.`,
   allOwn: 'All values are your own.',
   problems: (/** @type {number} */ n) => (n === 1 ? 'One thing to mend:' : `${n} things to mend:`),
   lastGood: (/** @type {Text} */ values) =>

@@ -19,7 +19,7 @@ export const planWords = {
   },
 
   choices: {
-    lead: 'Tap one to try it.',
+    lead: 'Each with its girth laid flat and its ease against the foot. Tap one to try it.',
     stitches: (/** @type {number} */ n) => `${n} stitches`,
     ease: (/** @type {Text} */ ease, /** @type {boolean} */ tighter) =>
       `${ease} ${tighter ? 'tighter' : 'wider'} than the foot`,
@@ -67,6 +67,7 @@ export const planWords = {
     sections: 'Yarn in one sock',
     part: 'part',
     length: 'yarn',
+    also: 'that is',
     oneSock: 'one sock',
     pair: 'the pair',
     withMargin: 'with the margin',
@@ -108,7 +109,7 @@ export const planWords = {
         `${rib}, moving over one stitch every ${every}, for ${rounds}.`,
       period: (/** @type {number} */ n) => `After ${n} rounds it begins again.`,
       pitch: (/** @type {Text} */ degrees) => `It leans ${degrees} from upright.`,
-      caption: 'One whole turn of the rib, round by round',
+      caption: 'One whole turn of the rib, counted from its first round',
       round: 'rounds',
       sock: 'sock',
       first: 'first half',

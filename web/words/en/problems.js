@@ -7,7 +7,7 @@ export const problemWords = {
   // Told by the page, of what was typed.
   not_a_number: ({ typed }) => `“${typed}” is no number. Write 24.6, 24,6 or 9 1/2.`,
   ambiguous_number: ({ typed }) =>
-    `“${typed}” can be read two ways. Write it without a sign between the thousands.`,
+    `“${typed}” can be read two ways. Leave out the sign between thousands.`,
   two_numbers: ({ typed }) => `“${typed}” is two numbers. A fraction is written 9 1/2.`,
   unknown_unit: ({ units }) => `That unit is not known here. Known: ${units}.`,
   wrong_unit: ({ units }) => `That unit does not fit here. What fits: ${units}.`,

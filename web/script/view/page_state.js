@@ -31,8 +31,6 @@ export function viewStanding(h, { problems, examples, trouble }) {
     ];
   }
   const text =
-    examples === 0
-      ? pageWords.allOwn
-      : `${pageWords.exampleIs} ${pageWords.exampleHow} ${pageWords.exampleLeft(examples)}`;
+    examples === 0 ? pageWords.allOwn : `${pageWords.exampleIs} ${pageWords.exampleLeft(examples)}`;
   return [h('p', { class: 'standing-text', 'data-key': 'standing' }, text)];
 }
