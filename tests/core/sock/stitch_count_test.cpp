@@ -171,6 +171,19 @@ TEST(StitchCount, ARoundOfFourHundredIsTheMost) {
   EXPECT_FALSE(advise_count(input).ok());
 }
 
+TEST(StitchCount, JustPastTheEndsTheLastCountServesWhileItsEaseIsNear) {
+  // 400 are 4.444 % under 418.60.
+  EXPECT_EQ(advised(ideal_of(404.5)), 400);
+  EXPECT_EQ(advised(ideal_of(418.60)), 400);
+  EXPECT_FALSE(advise_count(ideal_of(418.61)).ok());
+  // k4 p2 has 12 as its least: 4.444 % over 11.4894.
+  EXPECT_EQ(advised(ideal_of(11.49, 6)), 12);
+  EXPECT_EQ(advised(ideal_of(9.1, 6)), 12);  // nearer than 6, so taken with whatever ease
+  EXPECT_FALSE(advise_count(ideal_of(8.9, 6)).ok());
+  // Over eight repeats of 23 there is no count: 368 are 4.444 % under 385.12.
+  EXPECT_EQ(advised(ideal_of(385, 23)), 368);
+}
+
 TEST(StitchCount, OutOfRangeIsRefusedAtTheGirth) {
   for (const double ideal : {0.1, 3.0, 420.0, 20000.0}) {
     SCOPED_TRACE(ideal);

@@ -42,12 +42,21 @@ struct Ball {
 TEST(Balls, AreWholeAndJustWithinTwoPercentOfAWholeBall) {
   // Balls of 200 m: 2 % are 4 m, under and over.
   const std::vector<Ball> table = {
-      {1, 1, false, 199},       {4, 1, false, 196},  // a first ball hardly begun is no close thing:
-                                                     // one is needed anyway
-      {195.9, 1, false, 4.1},   {196, 1, true, 4},       {199.8, 1, true, 0.2},
-      {200, 1, true, 0},        {200.2, 2, true, 199.8}, {204, 2, true, 196},
-      {204.1, 2, false, 195.9}, {300, 2, false, 100},    {395.9, 2, false, 4.1},
-      {396.1, 2, true, 3.9},    {403.9, 3, true, 196.1}, {404.1, 3, false, 195.9},
+      {1, 1, false, 199},
+      {4, 1, false, 196},  // a first ball hardly begun is no close thing:
+                           // one is needed anyway
+      {195.9, 1, false, 4.1},
+      {196, 1, true, 4},
+      {199.8, 1, true, 0.2},
+      {200, 1, true, 0},
+      {200.2, 2, true, 199.8},
+      {204, 2, true, 196},
+      {204.1, 2, false, 195.9},
+      {300, 2, false, 100},
+      {395.9, 2, false, 4.1},
+      {396.1, 2, true, 3.9},
+      {403.9, 3, true, 196.1},
+      {404.1, 3, false, 195.9},
   };
   for (const Ball& row : table) {
     SCOPED_TRACE(row.need_m);

@@ -1,0 +1,157 @@
+// The working behind each figure: the rule, the numbers put in, the source.
+#include <gtest/gtest.h>
+
+#include <cmath>
+#include <map>
+#include <optional>
+#include <set>
+#include <string>
+#include <vector>
+
+#include "plan.h"
+#include "sock_examples.h"
+
+namespace twinround {
+namespace {
+
+using test::mm;
+using test::planned;
+using test::with_rib;
+using test::woman_in_worsted;
+
+std::optional<Working> working_of(const Plan& plan, const std::string& figure) {
+  for (const Working& working : plan.working) {
+    if (working.figure == figure) return working;
+  }
+  return std::nullopt;
+}
+
+double number_of(const Working& working, const std::string& name) {
+  for (const Number& number : working.numbers) {
+    if (number.name == name) return number.value;
+  }
+  ADD_FAILURE() << working.figure << " has no number " << name;
+  return std::nan("");
+}
+
+struct Shown {
+  const char* figure = "";
+  const char* number = "";
+  double value = 0;
+};
+
+TEST(Working, EndsInTheFigureItself) {
+  const Plan plan = planned(woman_in_worsted());
+  // As worked by hand for this sock (see plan_test).
+  const std::vector<Shown> table = {
+      {"gauge", "stitchesPerMm", 20 / 101.6},
+      {"gauge", "roundsPerMm", 28 / 101.6},
+      {"gaugeError", "relativeError", 0.0224508},
+      {"mmPerStitch", "mmPerStitch", 19.9538439},
+      {"restGirthMm", "restGirthMm", 142.24},
+      {"firmness", "tightness", 11.2062027},
+      {"stitchCount", "ideal", 40.3937008},
+      {"stitchCount", "stitches", 40},
+      {"heelUse", "heelUse", 0.7767927},
+      {"legFit", "use", 0.6948085},
+      {"castOn", "castOn", 16},
+      {"castOn", "wraps", 8},
+      {"toeRounds", "rounds", 17},
+      {"toeIncreases", "increases", 6},
+      {"lengthMm", "lengthMm", 436.16},
+      {"totalRounds", "rounds", 120},
+      {"cuffRounds", "rounds", 8},
+      {"spiralRounds", "rounds", 95},
+      {"pitch", "pitchDeg", 19.2900462},
+      {"strains", "backStrain", 0.0225605},
+      {"strains", "frontStrain", -0.3661520},
+      {"bindOffYarn", "m", 1.2309},
+      {"mPerSock", "m", 95.4139663},
+      {"mPerSock", "stitches", 4700},
+      {"mWithMargin", "m", 209.9107258},
+      {"balls", "balls", 2},
+      {"gPerPair", "g", 95.4139663},
+      {"needle", "mm", 4.5},
+      {"cable", "cableMinMm", 806.4},
+      {"minutes", "minutes", 664.5333333},
+  };
+  for (const Shown& row : table) {
+    SCOPED_TRACE(row.figure);
+    const auto working = working_of(plan, row.figure);
+    ASSERT_TRUE(working.has_value());
+    EXPECT_NEAR(number_of(*working, row.number), row.value, 1e-7 * std::abs(row.value) + 5e-8);
+  }
+}
+
+TEST(Working, NamesItsRuleItsNumbersAndItsSource) {
+  PlanRequest shoe = woman_in_worsted();
+  shoe.foot = FootInput{};
+  shoe.foot.shoe = ShoeInput{ShoeScale::eu, 39};
+  shoe.foot.body = Body::woman;
+  PlanRequest label = woman_in_worsted();
+  label.swatch = SwatchInput{};
+  PlanRequest weighed = woman_in_worsted();
+  weighed.swatch.mass = Mass::from_g(20);
+  weighed.swatch.mass_stitches = 2000;
+  const std::set<std::string> sources = {"munden-1959",     "cyc-standard-yarn-weight",
+                                         "dillmont",        "spencer",
+                                         "ansur-ii",        "snyder-1977",
+                                         "brannock",        "iso-19407",
+                                         "definition",      "european-shoe-table",
+                                         "from-memory",     "uk-needle-chart",
+                                         "geometry",        "texcoms-2023",
+                                         "common-practice", "trade-rule",
+                                         "assumption"};
+  for (const PlanRequest& request : {woman_in_worsted(), shoe, label, weighed}) {
+    std::map<std::string, int> figures;
+    for (const Working& working : planned(request).working) {
+      SCOPED_TRACE(working.figure);
+      EXPECT_NE(working.rule, "");
+      EXPECT_FALSE(working.numbers.empty());
+      EXPECT_EQ(sources.count(working.source), 1U) << working.source;
+      for (const Number& number : working.numbers) {
+        EXPECT_NE(number.name, "");
+        EXPECT_TRUE(std::isfinite(number.value)) << number.name;
+      }
+      EXPECT_EQ(++figures[working.figure], 1) << "told twice";
+    }
+  }
+}
+
+TEST(Working, FollowsWhereTheFigureCameFrom) {
+  const auto rule = [](const PlanRequest& request, const char* figure) {
+    const auto working = working_of(planned(request), figure);
+    return working ? working->rule : "";
+  };
+  PlanRequest request = woman_in_worsted();
+  EXPECT_EQ(rule(request, "gauge"), "gauge_pooled");
+  EXPECT_EQ(rule(request, "mmPerStitch"), "loop_geometry");
+  EXPECT_EQ(rule(request, "stitchCount"), "stitch_count");
+  EXPECT_EQ(rule(request, "footLength"), "");
+  request.swatch.fabric = Fabric::rib;
+  EXPECT_EQ(rule(request, "gauge"), "gauge_from_rib");
+  request.swatch.fabric = Fabric::stockinette;
+  request.swatch.mass = Mass::from_g(20);
+  request.swatch.mass_stitches = 2000;
+  EXPECT_EQ(rule(request, "mmPerStitch"), "loop_weighed");
+  EXPECT_EQ(rule(request, "geometryMmPerStitch"), "loop_geometry");
+  request.stitch_count = 44;
+  EXPECT_EQ(rule(request, "stitchCount"), "stitch_count_named");
+  request.swatch = SwatchInput{};
+  EXPECT_EQ(rule(request, "gauge"), "gauge_from_label");
+  EXPECT_EQ(rule(request, "gaugeError"), "label_error");
+  request.foot = FootInput{};
+  request.foot.shoe = ShoeInput{ShoeScale::eu, 39};
+  request.foot.body = Body::woman;
+  request.stitch_count.reset();
+  EXPECT_EQ(rule(request, "footLength"), "shoe_length");
+  EXPECT_EQ(rule(request, "ballGirth"), "ball_girth_estimate");
+}
+
+TEST(Working, APitchThatIsNoneHasNoWorking) {
+  EXPECT_FALSE(working_of(planned(with_rib(woman_in_worsted(), 1, 1, 1)), "pitch").has_value());
+  EXPECT_TRUE(working_of(planned(with_rib(woman_in_worsted(), 2, 2, 0)), "pitch").has_value());
+}
+
+}  // namespace
+}  // namespace twinround
