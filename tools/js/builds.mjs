@@ -11,18 +11,14 @@ const wasmOptions = [
   `-DCMAKE_TOOLCHAIN_FILE=${toolchain}`,
   `-DCMAKE_CROSSCOMPILING_EMULATOR=${process.execPath}`,
 ];
-// Debian's emscripten looks for its JavaScript parser here.
-const wasmEnv = { NODE_PATH: '/usr/share/nodejs' };
 
-async function cmake(folder, type, options = [], env = {}) {
+async function cmake(folder, type, options = []) {
   const into = at('build', folder);
   const configure = ['-S', '.', '-B', into, '-G', 'Ninja', `-DCMAKE_BUILD_TYPE=${type}`];
-  const first = await runCommand('cmake', [...configure, '-DTWINROUND_TESTS=ON', ...options], {
-    env,
-  });
+  const first = await runCommand('cmake', [...configure, '-DTWINROUND_TESTS=ON', ...options]);
   if (!first.ok) return first;
   const jobs = String(os.cpus().length);
-  return runCommand('cmake', ['--build', into, '--parallel', jobs], { env, timeout: 40 * 60_000 });
+  return runCommand('cmake', ['--build', into, '--parallel', jobs], { timeout: 40 * 60_000 });
 }
 
 const makers = {
@@ -30,7 +26,7 @@ const makers = {
   // Asserts on, and enough optimisation for thousands of random requests.
   asan: () =>
     cmake('asan', 'Debug', ['-DTWINROUND_SANITIZE=ON', '-DCMAKE_CXX_FLAGS_DEBUG=-O1 -g1']),
-  wasm: () => cmake('wasm', 'Release', wasmOptions, wasmEnv),
+  wasm: () => cmake('wasm', 'Release', wasmOptions),
   site: () => runCommand(at('tools', 'bundle'), []),
 };
 

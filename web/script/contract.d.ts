@@ -1,0 +1,408 @@
+// Written by tools/make_types from core/wire/schema.json: change the table of fields in core/wire,
+// then run `tools/make_types`.
+
+/** What a plan is asked with. */
+export type Request = {
+  /** Version of this request. */
+  version: 1;
+  /** The swatch. */
+  swatch?: {
+    /** What the swatch is knit in; rib is the sock's own rib, relaxed. Default "stockinette". */
+    fabric?: "stockinette" | "rib";
+    /** Whether the swatch was washed and dried before it was measured. Default true. */
+    washed?: boolean;
+    /** Diameter of the swatch's needles (mm, in steps of 0.25). */
+    needleMm?: number;
+    /** Measurements of the swatch. */
+    readings: Array<{
+      /** Stitches counted over the width (stitches, in steps of 0.25). */
+      stitches: number;
+      /** Width over which the stitches were counted (mm, in steps of 0.5). */
+      widthMm: number;
+      /** Rounds or rows counted over the height (rounds, in steps of 0.25). */
+      rounds?: number;
+      /** Height over which the rounds were counted (mm, in steps of 0.5). */
+      heightMm?: number;
+    }>;
+    /** Width of the first reading pulled as far as hands pull it (mm, in steps of 0.5). */
+    stretchedWidthMm?: number;
+    /** Mass of the weighed swatch (g, in steps of 0.1). */
+    massG?: number;
+    /** Stitches in the weighed swatch (stitches, in steps of 1). */
+    massStitches?: number;
+  };
+  /** The yarn and its ball band. */
+  yarn?: {
+    /** Yarn weight category, 0 lace to 7 jumbo. */
+    category?: number;
+    /** Mass of one ball (g, in steps of 1). */
+    ballG?: number;
+    /** Length of yarn in one ball (m, in steps of 1). */
+    ballM?: number;
+  };
+  /** The foot, measured or by its shoe. */
+  foot: {
+    /** Length of the foot, heel to longest toe (mm, in steps of 0.5). */
+    lengthMm?: number;
+    /** Girth round the ball of the foot (mm, in steps of 0.5). */
+    ballGirthMm?: number;
+    /** Girth round the heel and over the bend of the ankle (mm, in steps of 0.5). */
+    heelAnkleGirthMm?: number;
+    /** Girth of the ankle, above the bones (mm, in steps of 0.5). */
+    ankleGirthMm?: number;
+    /** Girth of the calf at its widest (mm, in steps of 0.5). */
+    calfGirthMm?: number;
+    /** A shoe size in place of a measured foot. */
+    shoe?: {
+      /** Scale of the shoe size. */
+      scale: "mondopoint" | "eu" | "us-men" | "us-women" | "uk";
+      /** Shoe size on its scale; mondopoint is the foot's length in mm (in steps of 0.5). */
+      size: number;
+    };
+    /** Whose foot it is, to estimate its girth from its length. */
+    body?: "woman" | "man" | "child";
+  };
+  /** Height of the sock's top edge above the floor (mm, in steps of 0.5). */
+  legHeightMm: number;
+  /** Height of the straight cuff (mm, in steps of 0.5). Default 30. */
+  cuffMm?: number;
+  /** The rib and how it moves. */
+  rib?: {
+    /** Knit stitches in a repeat of the rib (stitches). Default 2. */
+    knit?: number;
+    /** Purl stitches in a repeat of the rib (stitches). Default 2. */
+    purl?: number;
+    /** Rounds between two moves of the rib by one stitch; 0 keeps it straight (rounds). Default 4. */
+    roundsPerShift?: number;
+    /** Which way the rib leans; mirrored: the second sock is the first one's mirror. Default "left". */
+    lean?: "left" | "right" | "mirrored";
+  };
+  /** How much wider (+) or narrower (-) than the ball girth the sock is, as a share of it (in steps of 0.01). Default -0.1. */
+  girthEase?: number;
+  /** How much longer (+) or shorter (-) than the foot the sock's foot is, as a share of it (in steps of 0.01). Default -0.04. */
+  lengthEase?: number;
+  /** The toe. */
+  toe?: {
+    /** Length of the toe as a share of the foot's length (in steps of 0.01). Default 0.25. */
+    share?: number;
+    /** Stitches cast on as a share of the sock's count (in steps of 0.01). Default 0.4. */
+    tipShare?: number;
+    /** Whether the toe widens fast and then slowly, or evenly. Default "round". */
+    shape?: "round" | "even";
+  };
+  /** The knitter's own stitch count; left out, one is advised (stitches). */
+  stitchCount?: number;
+  /** How fast the knitter knits. */
+  pace?: {
+    /** Stitches knit in a minute (stitches a minute, in steps of 1). Default 15. */
+    stitchesPerMinute?: number;
+  };
+  /** Yarn bought beyond the need, as a share of it (in steps of 0.01). Default 0.1. */
+  yarnMargin?: number;
+};
+
+export type Reply = Answered | Refused;
+
+/** A plan. */
+export type Answered = {
+  /** Whether the question was answered. */
+  ok: true;
+  /** Version of this contract. */
+  version: 1;
+  /** Raised with every change of a default, a constant or a rule. */
+  rules: number;
+  plan: Plan;
+};
+
+/** No plan, and why. */
+export type Refused = {
+  /** Whether the question was answered. */
+  ok: false;
+  /** Version of this contract. */
+  version: 1;
+  /** Raised with every change of a default, a constant or a rule. */
+  rules: number;
+  /** Everything that is wrong, at once. */
+  problems: Array<Problem>;
+};
+
+/** The plan of a pair of socks. */
+export type Plan = {
+  /** Stockinette gauge that everything is computed with. */
+  gauge: {
+    /** Stitches in a width (1/mm). */
+    stitchesPerMm: number;
+    /** Rounds in a height (1/mm). */
+    roundsPerMm: number;
+    /** Relative standard error of the stitches. */
+    relativeError: number;
+    /** Relative standard error of the rounds. */
+    roundsRelativeError: number;
+    /** What the gauge was worked out from. */
+    from: "swatch" | "rib-swatch" | "label";
+  };
+  /** Yarn weight category, given or pointed to by the gauge. */
+  category: number;
+  /** Whether the category was given. */
+  categoryGiven: boolean;
+  /** The foot as the plan used it. */
+  foot: {
+    /** Length of the foot (mm). */
+    lengthMm: number;
+    /** Whether it is estimated, not measured. */
+    lengthEstimated: boolean;
+    /** Give or take of the estimate (mm). */
+    lengthSpreadMm?: number;
+    /** Girth round the ball of the foot (mm). */
+    ballGirthMm: number;
+    /** Whether it is estimated, not measured. */
+    ballGirthEstimated: boolean;
+    /** Give or take of the estimate (mm). */
+    ballGirthSpreadMm?: number;
+    /** Girth round heel and ankle, for the drawing; the heel is tested with a larger one where this is estimated (mm). */
+    heelAnkleGirthMm: number;
+    /** Whether it is estimated, not measured. */
+    heelAnkleGirthEstimated: boolean;
+    /** Girth of the ankle (mm). */
+    ankleGirthMm: number;
+    /** Whether it is estimated, not measured. */
+    ankleGirthEstimated: boolean;
+    /** Girth of the calf (mm). */
+    calfGirthMm: number;
+    /** Whether it is estimated, not measured. */
+    calfGirthEstimated: boolean;
+  };
+  /** The rib as asked for. */
+  rib: {
+    /** Knit stitches in a repeat (stitches). */
+    knit: number;
+    /** Purl stitches in a repeat (stitches). */
+    purl: number;
+    /** Rounds between two moves by one stitch; 0 is straight (rounds). */
+    roundsPerShift: number;
+    /** Which way it leans. */
+    lean: "left" | "right" | "mirrored";
+  };
+  /** Stitches in a round of one sock (stitches). */
+  stitchCount: number;
+  /** The count advised; absent where none can be (stitches). */
+  advisedCount?: number;
+  /** Ease of the count: how much wider (+) or narrower (-) than the ball girth, as a share of it. */
+  girthEase: number;
+  /** Girth laid flat in stockinette (mm). */
+  finishedGirthMm: number;
+  /** Girth at rest, the rib pulled in (mm). */
+  restGirthMm: number;
+  /** Girth past which the fabric cannot stretch (mm). */
+  widestGirthMm: number;
+  /** Share of the widest girth that passing the heel takes. */
+  heelUse: number;
+  /** Whether both halves of a rib round read alike. */
+  halvesAlike: boolean;
+  /** Counts around the plan's own, ascending, itself among them. */
+  choices: Array<{
+    /** Stitches in a round (stitches). */
+    stitches: number;
+    /** Girth laid flat in stockinette (mm). */
+    girthMm: number;
+    /** Ease at the ball of the foot. */
+    ease: number;
+    /** Share of the widest girth that passing the heel takes. */
+    heelUse: number;
+    /** Whether both halves of a rib round read alike. */
+    halvesAlike: boolean;
+    /** Yarn for the pair (m). */
+    mPerPair: number;
+    /** Knitting time of the pair (min). */
+    minutes: number;
+  }>;
+  /** Ribs that would do better; empty unless the rib is the trouble. */
+  ribsThatFit: Array<{
+    /** Knit stitches in a repeat (stitches). */
+    knit: number;
+    /** Purl stitches in a repeat (stitches). */
+    purl: number;
+    /** Stitches in a round (stitches). */
+    stitches: number;
+    /** Ease at the ball of the foot. */
+    ease: number;
+  }>;
+  /** The cast-on at the tip of the toe. */
+  castOn: {
+    /** Wraps round each needle. */
+    wraps: number;
+    /** Stitches cast on for one sock (stitches). */
+    stitches: number;
+  };
+  /** The toe. */
+  toe: {
+    /** Rounds of the toe (rounds). */
+    rounds: number;
+    /** How many of them increase, by four stitches each (rounds). */
+    increaseRounds: number;
+    /** Stitches of one sock after each toe round. */
+    counts: Array<number>;
+  };
+  /** The spiral rib. */
+  spiral: {
+    /** Rounds of the spiral rib (rounds). */
+    rounds: number;
+    /** Rounds until the rib stands where it began (rounds). */
+    periodRounds: number;
+    /** Lean of the rib from upright; 0 for a straight rib, absent for one that moves and leans nowhere (degrees). */
+    pitchDeg?: number;
+  };
+  /** The straight cuff. */
+  cuff: {
+    /** Rounds of the cuff (rounds). */
+    rounds: number;
+  };
+  /** Rounds of one sock, toe to edge (rounds). */
+  totalRounds: number;
+  /** Length of the sock, tip to edge (mm). */
+  lengthMm: number;
+  /** Depth of the heel, back to bend (mm). */
+  heelDepthMm: number;
+  /** Least leg height for this foot and cuff (mm). */
+  leastLegMm: number;
+  /** How much longer the way over the heel is than the sock, as a share of the sock. */
+  backStrain: number;
+  /** Likewise the way over the instep; negative: it bunches. */
+  frontStrain: number;
+  /** The leg inside the tube, floor to edge. */
+  legFit: {
+    /** The girth that takes most of the stretch (mm). */
+    widestGirthMm: number;
+    /** Its height above the floor (mm). */
+    widestHeightMm: number;
+    /** Share of the widest girth that it takes. */
+    worstUse: number;
+    /** Height from which the tube is too tight; absent where it passes (mm). */
+    failsFromMm?: number;
+  };
+  /** The different rounds there are, each told once. */
+  lines: Array<{
+    /** First and second half, each as runs in knitting order. */
+    halves: Array<Array<Run>>;
+    /** First and second half as people say it. */
+    told: Array<Array<{
+      /** Runs in knitting order. */
+      runs: Array<Run>;
+      /** How many times over. */
+      times: number;
+    }>>;
+  }>;
+  /** The rounds from toe to edge, equal ones together. */
+  rounds: Array<{
+    /** Part of the sock. */
+    section: "toe" | "spiral" | "cuff";
+    /** How many (rounds). */
+    rounds: number;
+    /** Stitches on the needles after each (stitches). */
+    stitches: number;
+    /** Place in `lines`, from 0. */
+    line: number;
+    /** Place in `lines` for the second sock, where it differs. */
+    secondLine?: number;
+  }>;
+  /** Yarn needed. */
+  yarn: {
+    /** Yarn in one stitch (mm). */
+    mmPerStitch: number;
+    /** How that is known. */
+    from: "loop-geometry" | "weighed";
+    /** Beside a weighed figure, the one of loop geometry (mm). */
+    geometryMmPerStitch?: number;
+    /** Yarn of one sock (m). */
+    mPerSock: number;
+    /** Yarn of the pair (m). */
+    mPerPair: number;
+    /** Yarn to buy for the pair (m). */
+    mWithMargin: number;
+    /** Mass of one sock (g). */
+    gPerSock?: number;
+    /** Mass of the pair (g). */
+    gPerPair?: number;
+    /** Mass to buy for the pair (g). */
+    gWithMargin?: number;
+    /** True where the grams are guessed from the category. */
+    massGuessed?: boolean;
+    /** Balls to buy. */
+    balls?: number;
+    /** Whether that number is a close thing. */
+    ballsJust?: boolean;
+    /** What is left of the last ball (m). */
+    spareM?: number;
+    /** Relative standard error of the need. */
+    relativeError: number;
+    /** Yarn of one sock by section. */
+    sections: Array<{
+      /** Part of the sock. */
+      section: "castOn" | "toe" | "spiral" | "cuff" | "bindOff" | "tails";
+      /** Its yarn (m). */
+      m: number;
+    }>;
+  };
+  /** Needle and cable. */
+  needle: {
+    /** Diameter of the needle (mm). */
+    mm: number;
+    /** Its US name. */
+    us?: string;
+    /** Its UK name. */
+    uk?: string;
+    /** Least length of the circular needle (mm). */
+    cableMinMm: number;
+    /** The length to buy; absent where none sold is long enough (mm). */
+    cableBuyMm?: number;
+  };
+  /** How firm the fabric is; absent where the yarn's thickness is not known. */
+  firmness?: "loose" | "usual" | "firm";
+  /** Knitting time of the pair (min). */
+  minutes: number;
+  /** What must not go unsaid about this plan, in order of harm. */
+  cautions: Array<Caution>;
+  /** How each figure came about. */
+  working: Array<Working>;
+};
+
+/** What is worked, and how many times. */
+export type Run = ["k" | "p" | "m1l" | "m1r", number];
+
+/** Something wrong with the request. */
+export type Problem = {
+  /** RFC 6901 pointer into the request; "" is the whole of it. */
+  field: string;
+  /** What it is. */
+  code: "unknown_question" | "too_large_text" | "bad_json" | "too_deep" | "not_an_object" | "newer_version" | "required" | "unknown_field" | "repeated_field" | "wrong_type" | "out_of_range" | "not_finite" | "number_too_large" | "not_whole" | "unknown_word" | "too_many_items" | "needs_partner" | "count_out_of_range" | "not_a_count" | "leg_too_short" | "no_room_for_rib" | "too_many_rounds" | "stretched_too_narrow" | "shoe_out_of_range" | "girth_out_of_range";
+  /** A plain English sentence in SI units. */
+  message: string;
+  /** A number or a word that goes with the code; lengths are named ...Mm. */
+  [name: string]: number | string;
+};
+
+/** Something that must not go unsaid about a plan. */
+export type Caution = {
+  /** RFC 6901 pointer into the request; "" is the whole of it. */
+  field: string;
+  /** What it is. */
+  code: "guessed_gauge" | "flat_swatch" | "unwashed_swatch" | "stretch_doubtful" | "rib_swatch" | "shift_every_round" | "moss_stitch" | "no_lean" | "ease_outside" | "ease_off" | "heel_moved_count" | "heel_tight" | "heel_will_not_pass" | "leg_too_tight" | "girths_estimated" | "foot_estimated" | "yarn_sources_disagree" | "mass_needs_ball" | "yarn_guessed" | "loose_fabric" | "firm_fabric" | "balls_just" | "no_cable_long_enough";
+  /** A plain English sentence in SI units. */
+  message: string;
+  /** A number or a word that goes with the code; lengths are named ...Mm. */
+  [name: string]: number | string;
+};
+
+/** How a figure came about. */
+export type Working = {
+  /** The figure explained. */
+  figure: "footLength" | "ballGirth" | "gauge" | "gaugeError" | "mmPerStitch" | "geometryMmPerStitch" | "restGirthMm" | "firmness" | "stitchCount" | "heelUse" | "legFit" | "castOn" | "toeRounds" | "toeIncreases" | "lengthMm" | "totalRounds" | "cuffRounds" | "spiralRounds" | "pitch" | "strains" | "bindOffYarn" | "mPerSock" | "mWithMargin" | "balls" | "gPerPair" | "needle" | "cable" | "minutes";
+  /** The rule it came by. */
+  rule: "shoe_length" | "ball_girth_estimate" | "gauge_pooled" | "gauge_from_rib" | "gauge_from_label" | "gauge_error" | "label_error" | "loop_weighed" | "loop_geometry" | "rest_girth" | "firmness" | "stitch_count" | "stitch_count_named" | "heel_use" | "leg_fit" | "cast_on" | "toe_rounds" | "toe_increases" | "sock_length" | "total_rounds" | "cuff_rounds" | "spiral_rounds" | "pitch" | "strains" | "bind_off_yarn" | "yarn_sock" | "yarn_pair" | "balls" | "mass" | "needle" | "cable" | "time";
+  /** The numbers put in, and what came out. */
+  numbers: {
+    [name: string]: number;
+  };
+  /** Where the rule is from. */
+  source: "munden-1959" | "spencer" | "cyc-standard-yarn-weight" | "dillmont" | "ansur-ii" | "brannock" | "iso-19407" | "european-shoe-table" | "from-memory" | "trade-rule" | "common-practice" | "geometry" | "definition" | "assumption";
+};
