@@ -66,6 +66,28 @@ NeedleName name_needle(Length diameter) {
   return {diameter, "", ""};
 }
 
+NeedleName next_named_needle(Length at_least) {
+  for (const NeedleName& needle : kNeedles) {
+    if (needle.diameter.mm() > at_least.mm() - kSameNeedleMm) return needle;
+  }
+  return {at_least, "", ""};
+}
+
+std::optional<NeedleName> thinner_needle(Length diameter) {
+  std::optional<NeedleName> thinner;
+  for (const NeedleName& needle : kNeedles) {
+    if (needle.diameter.mm() < diameter.mm() - kSameNeedleMm) thinner = needle;
+  }
+  return thinner;
+}
+
+std::optional<NeedleName> thicker_needle(Length diameter) {
+  for (const NeedleName& needle : kNeedles) {
+    if (needle.diameter.mm() > diameter.mm() + kSameNeedleMm) return needle;
+  }
+  return std::nullopt;
+}
+
 const std::array<CircularLength, 6>& circular_lengths() {
   return kCircularLengths;
 }

@@ -22,6 +22,14 @@ const std::array<NeedleName, 18>& named_needles();
 // diameter is the one asked for, never the chart's.
 NeedleName name_needle(Length diameter);
 
+// The thinnest needle the charts name that is at least this thick; past the thickest, the diameter
+// itself without names.
+NeedleName next_named_needle(Length at_least);
+
+// The next needle the charts name thinner, and thicker, than this one; nothing past the ends.
+std::optional<NeedleName> thinner_needle(Length diameter);
+std::optional<NeedleName> thicker_needle(Length diameter);
+
 // A circular needle as it is sold, tip to tip: one article, by its round metric length (1000 mm)
 // and by its round length in inches (40), which are up to 24 mm apart.
 struct CircularLength {

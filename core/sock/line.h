@@ -7,7 +7,7 @@
 
 namespace twinround {
 
-enum class Work { knit, purl, make_one_left, make_one_right };
+enum class Work { knit, purl, make_one_left, make_one_right, make_one_purl };
 
 struct Run {
   Work work = Work::knit;

@@ -17,9 +17,18 @@ namespace {
 struct SockOfCount {
   Toe toe;
   SockLength length;
+  WidenedLeg leg;
   YarnNeed yarn;
   Duration time;
 };
+
+Stitches edge_stitches(const WidenedLeg& leg, Stitches n) {
+  return leg.stages.empty() ? n : leg.stages.back().rib.stitches;
+}
+
+int worked_stitches(const YarnInput& yarn) {
+  return yarn.toe_stitches + yarn.spiral_stitches + yarn.widening_stitches + yarn.cuff_stitches;
+}
 
 // The bind-off must give as far as the widest girth the edge passes: the heel, or a wider calf if
 // measured.
@@ -28,8 +37,13 @@ Length girth_past_edge(const PlannedFoot& foot) {
   return foot.calf_girth.estimated ? heel : std::max(heel, foot.calf_girth.value);
 }
 
-Result<SockOfCount> sock_of_count(const PlanRequest& request, const FabricFigures& fabric,
-                                  const PlannedFoot& foot, Stitches n) {
+Leg leg_of(const PlannedFoot& foot) {
+  return {foot.length.value, foot.ankle_girth.value, foot.calf_girth.value};
+}
+
+// Toe and length alone: all that a refused count still has to say.
+Result<SockOfCount> lengths_of_count(const PlanRequest& request, const FabricFigures& fabric,
+                                     const PlannedFoot& foot, Stitches n) {
   SockOfCount sock;
   sock.toe = shape_toe({n, foot.length.value, fabric.gauge.rounds, request.toe_share,
                         request.tip_share, request.toe_shape});
@@ -39,19 +53,47 @@ Result<SockOfCount> sock_of_count(const PlanRequest& request, const FabricFigure
                      request.length_ease, fabric.gauge.rounds, toe_rounds});
   if (!length.ok()) return length.problems();
   sock.length = length.value();
+  return sock;
+}
+
+// Stitches of the rib's rounds below the cuff: before the first widening round, and from it on.
+void count_rib_stitches(const SockOfCount& sock, Stitches n, YarnInput& yarn) {
+  const int spiral = sock.length.spiral.value();
+  const std::vector<WideningStage>& stages = sock.leg.stages;
+  const int plain = stages.empty() ? spiral : stages.front().round;
+  yarn.spiral_stitches = plain * n.value();
+  for (std::size_t i = 0; i < stages.size(); ++i) {
+    const int end = i + 1 < stages.size() ? stages[i + 1].round : spiral;
+    yarn.widening_stitches += (end - stages[i].round) * stages[i].rib.stitches.value();
+  }
+  yarn.cuff_stitches = sock.length.cuff.value() * edge_stitches(sock.leg, n).value();
+}
+
+Result<SockOfCount> sock_of_count(const PlanRequest& request, const FabricFigures& fabric,
+                                  const PlannedFoot& foot, Stitches n) {
+  const Result<SockOfCount> lengths = lengths_of_count(request, fabric, foot, n);
+  if (!lengths.ok()) return lengths.problems();
+  SockOfCount sock = lengths.value();
+  const Result<WidenedLeg> leg = widen_leg({leg_of(foot),
+                                            request.leg_height,
+                                            {request.rib.knit, request.rib.purl, n},
+                                            fabric.widest,
+                                            fabric.gauge.rounds,
+                                            sock.length.spiral,
+                                            sock.length.cuff});
+  if (!leg.ok()) return leg.problems();
+  sock.leg = leg.value();
 
   YarnInput yarn;
   yarn.loop = fabric.loop();
   yarn.cast_on = sock.toe.cast_on;
   yarn.toe_stitches = std::accumulate(sock.toe.counts.begin(), sock.toe.counts.end(), 0);
-  yarn.spiral_stitches = sock.length.spiral.value() * n.value();
-  yarn.cuff_stitches = sock.length.cuff.value() * n.value();
+  count_rib_stitches(sock, n, yarn);
   yarn.edge_girth = girth_past_edge(foot);
   yarn.margin = request.yarn_margin;
   sock.yarn = yarn_need(yarn);
-
-  const int worked = yarn.toe_stitches + yarn.spiral_stitches + yarn.cuff_stitches;
-  sock.time = knitting_time(2 * worked, sock.length.total, request.stitches_per_minute);
+  sock.time =
+      knitting_time(2 * worked_stitches(yarn), sock.length.total, request.stitches_per_minute);
   return sock;
 }
 
@@ -60,7 +102,7 @@ std::vector<Choice> choices_around(const PlanRequest& request, const FabricFigur
   std::vector<Choice> choices;
   for (const Stitches count : counts_around(n, request.rib.repeat())) {
     const Result<SockOfCount> sock = sock_of_count(request, fabric, foot, count);
-    if (!sock.ok()) continue;  // its toe leaves no room for the rib: not a choice
+    if (!sock.ok()) continue;  // its toe leaves no room for the rib, or its leg cannot be widened
     Choice choice;
     choice.stitches = count;
     choice.girth = count / fabric.gauge.stitches;
@@ -72,27 +114,6 @@ std::vector<Choice> choices_around(const PlanRequest& request, const FabricFigur
     choices.push_back(choice);
   }
   return choices;
-}
-
-YarnFigures yarn_figures(const PlanRequest& request, const FabricFigures& fabric,
-                         const YarnNeed& need) {
-  YarnFigures yarn;
-  yarn.need = need;
-  yarn.loop = fabric.loop();
-  yarn.weighed = fabric.weighed_loop.has_value();
-  if (yarn.weighed) yarn.geometry_loop = fabric.geometry_loop;
-  yarn.relative_error = yarn_error(fabric.gauge.stitches_error, fabric.gauge.rounds_error,
-                                   yarn.weighed ? kWeighedError : kGeometryError);
-  const bool ball = request.yarn.ball_mass && request.yarn.ball_length;
-  const Mass reference = ball ? *request.yarn.ball_mass : Mass::from_g(100);
-  const Length reach =
-      ball ? *request.yarn.ball_length : Length::from_m(fabric.category.m_per_100g);
-  yarn.mass_guessed = !ball;
-  yarn.sock_mass = reference * (need.sock / reach);
-  yarn.pair_mass = reference * (need.pair / reach);
-  yarn.with_margin_mass = reference * (need.with_margin / reach);
-  if (ball) yarn.balls = balls_for(need.with_margin, reach);
-  return yarn;
 }
 
 // Her own count is obeyed; without one, or beside it, the advice.
@@ -132,17 +153,31 @@ Plan composed(const PlanRequest& request, const FabricFigures& fabric, const Pla
   plan.choices = choices_around(request, fabric, foot, n);
   plan.toe = sock.toe;
   plan.length = sock.length;
+  const int narrow =
+      sock.leg.stages.empty() ? sock.length.spiral.value() : sock.leg.stages.front().round;
+  plan.spiral_rounds = Rounds(narrow);
+  plan.widening_rounds = sock.length.spiral - Rounds(narrow);
   plan.period = period(request.rib);
   if (request.rib.leans() || request.rib.rounds_per_shift == 0) {
     plan.pitch = pitch(request.rib, fabric.gauge.stitches, fabric.gauge.rounds);
   }
-  const Leg leg{foot.length.value, foot.ankle_girth.value, foot.calf_girth.value};
-  plan.leg_fit = fit_leg(leg, request.leg_height, n, fabric.widest);
-  plan.yarn = yarn_figures(request, fabric, sock.yarn);
-  plan.needle = choose_needle(request.swatch.needle, fabric.category, n, fabric.gauge.stitches);
+  plan.leg_fit = sock.leg.fit;
+  plan.widening = sock.leg.stages;
+  plan.edge_stitches = edge_stitches(sock.leg, n);
+  plan.yarn = plan_yarn(request, fabric, sock.yarn);
+  plan.needle = choose_needle(request.swatch.needle, fabric.category, plan.edge_stitches,
+                              fabric.gauge.stitches);
+  if (!plan.widening.empty()) {
+    const LegFit unwidened = fit_leg(leg_of(foot), request.leg_height, n, fabric.widest);
+    plan.larger_needle = larger_needle(unwidened, fabric.gauge.stitches, plan.needle.name.diameter);
+  }
   if (fabric.tightness) plan.firmness = firmness_of(*fabric.tightness);
   plan.time = sock.time;
-  plan_rounds(plan);
+  plan.girth_error = fabric.gauge.stitches_error;
+  plan.heel_use_error = fabric.widest_error;
+  plan.time_error = yarn_error(fabric.gauge.stitches_error, fabric.gauge.rounds_error,
+                               pace_error(request.stitches_per_minute));
+  plan_rounds(plan, request.toe_shape);
   return plan;
 }
 
@@ -160,10 +195,10 @@ Result<Plan> make_plan(const PlanRequest& request) {
                                request.rib.repeat(),          request.girth_ease};
   const Result<CountAdvice> advice = advise_count(count_input);
   const Result<Stitches> n = decided_count(request, advice);
-  // Where no count stands, the shortest toe there is still tells whether the lengths are at fault
-  // too.
-  const Stitches for_length = n.ok() ? n.value() : Stitches(kLeastCount);
-  const Result<SockOfCount> sock = sock_of_count(request, fabric.value(), foot.value(), for_length);
+  // Where no count stands, the shortest toe there is still tells whether the lengths are at fault.
+  const Result<SockOfCount> sock =
+      n.ok() ? sock_of_count(request, fabric.value(), foot.value(), n.value())
+             : lengths_of_count(request, fabric.value(), foot.value(), Stitches(kLeastCount));
   problems = joined(joined(problems, n.problems()), sock.problems());
   if (!problems.empty()) return problems;
 

@@ -18,6 +18,7 @@
 #include "stitch_count.h"
 #include "toe.h"
 #include "units.h"
+#include "widening.h"
 #include "yarn_need.h"
 
 namespace twinround {
@@ -47,7 +48,26 @@ struct Choice {
   Duration time;
 };
 
-enum class Section { toe, spiral, cuff };
+enum class Section { toe, spiral, widening, cuff };
+
+// The leg grows wider from here on: the widening round itself and all above it, until the next
+// stage or the edge.
+struct WideningStage {
+  WideRib rib;         // from here on
+  int round = 0;       // the widening round, counted from 0 at the first round of the rib
+  Length needed_from;  // height above the floor from which the narrower tube would not pass
+  int crossing = 0;    // stitches that the first half then has too many (+) or too few: they move
+                       // across to the other half
+};
+
+// In place of widening: the same count on a larger needle from that height. Its gauge has to be
+// swatched.
+struct LargerNeedle {
+  Length from_height;
+  StitchGauge gauge_at_most;  // stitches per length at which the leg passes
+  NeedleName needle;  // diameter taken as proportional to the stitch (common practice, no source),
+                      // next size named
+};
 
 // Equal rounds in a row. `stitches` stand on the needle after each; `line` and `second_line` point
 // into Plan::lines.
@@ -59,15 +79,27 @@ struct RoundSpan {
   int second_line = 0;  // equal to `line` where both socks are worked alike
 };
 
+// Another yarn for the same sock: metres stay, grams and balls follow from its own label.
+struct SubstituteYarn {
+  double tex = 0;
+  double thickness_apart = 0;  // its tex over the first yarn's, less 1
+  Mass pair_mass, with_margin_mass;
+  Balls balls;
+  double tightness = 0;
+  Firmness firmness = Firmness::usual;
+};
+
 struct YarnFigures {
   Length loop;                          // what the need was computed with
   bool weighed = false;                 // else loop geometry
   std::optional<Length> geometry_loop;  // the other one, when both are known
   YarnNeed need;
+  double tex = 0;  // grams a kilometre
   double relative_error = 0;
   std::optional<Mass> pair_mass, sock_mass, with_margin_mass;
   bool mass_guessed = false;  // metres in 100 g from the category, not from a ball
   std::optional<Balls> balls;
+  std::optional<SubstituteYarn> substitute;
 };
 
 // A caution has the shape of a problem; its plan stands. `field` is the input to look at, "" for
@@ -91,6 +123,9 @@ struct Plan {
   Stitches stitches;
   std::optional<Stitches> advised;  // absent where no count can be advised
   double girth_ease = 0;
+  double girth_error = 0;  // give or take, relative; likewise below
+  double heel_use_error = 0;
+  double time_error = 0;
   Length finished_girth;  // laid flat in stockinette, both sides
   Length rest_girth;      // the rib pulled in
   Length widest_girth;    // the geometric limit
@@ -100,9 +135,15 @@ struct Plan {
   std::vector<RibThatFits> ribs_that_fit;  // told only where the rib is the trouble
   Toe toe;
   SockLength length;
-  Rounds period;
-  std::optional<Angle> pitch;  // absent for a rib that goes nowhere though it moves (1x1)
-  LegFit leg_fit;
+  Rounds
+      spiral_rounds;  // below the first widening round; with the next they make SockLength::spiral
+  Rounds widening_rounds;               // from it to the cuff
+  Rounds period;                        // of the rib as it starts
+  std::optional<Angle> pitch;           // absent for a rib that goes nowhere though it moves (1x1)
+  LegFit leg_fit;                       // widened where it had to be
+  std::vector<WideningStage> widening;  // empty: the count of the foot passes all the way up
+  std::optional<LargerNeedle> larger_needle;
+  Stitches edge_stitches;  // on the needle at the top
   std::vector<RoundLine> lines;
   std::vector<RoundSpan> rounds;
   YarnFigures yarn;

@@ -70,31 +70,31 @@ void FitCautioner::about_heel(const CountAdvice* advice) {
 }
 
 void FitCautioner::about_leg() {
+  if (plan_.widening.empty()) return;
+  const WideningStage& first = plan_.widening.front();
   const LegFit& fit = plan_.leg_fit;
-  if (!fit.fails_from) return;
-  const bool at_edge = fit.widest_height == request_.leg_height;
   // Which measures made the widest girth: below the ankle's height the ankle alone, above the
   // calf's the calf alone.
   const double feet_up = fit.widest_height / plan_.foot.length.value;
   const bool measured = (feet_up >= kCalfHeight || request_.foot.ankle_girth) &&
                         (feet_up <= kAnkleHeight || request_.foot.calf_girth);
-  std::vector<Number> numbers = {{"heightMm", fit.fails_from->mm()},
-                                 {"girthMm", fit.widest_girth.mm()},
-                                 {"use", fit.worst_use}};
-  std::string message = "The leg is too wide for the tube from " + cm(*fit.fails_from) +
-                        " above the floor: " + cm(fit.widest_girth) + " round takes " +
-                        percent(fit.worst_use) +
-                        " of all the stretch there is, and 85 % is the "
-                        "most to plan for. Make the leg shorter, or the count larger.";
-  const double needed = fit.widest_girth / (fabric_.widest * kPassUse);
-  const int step = count_step(plan_.rib.repeat());
-  const int count = step * ceil_count(needed / step);
-  if (is_count(count, plan_.rib.repeat())) {
-    numbers.push_back({"stitches", static_cast<double>(count)});
-    message += " " + std::to_string(count) + " stitches would pass.";
+  const std::string to = std::to_string(plan_.edge_stitches.value());
+  say("leg_widened", "/legHeightMm",
+      {{"from", static_cast<double>(plan_.stitches.value())},
+       {"to", static_cast<double>(plan_.edge_stitches.value())},
+       {"heightMm", first.needed_from.mm()},
+       {"girthMm", fit.widest_girth.mm()}},
+      "From " + cm(first.needed_from) + " above the floor the leg is too wide for " +
+          std::to_string(plan_.stitches.value()) + " stitches, so the rib is widened to " + to +
+          (measured ? "." : "; the girth is an estimate: measure it."),
+      {{"girth", measured ? "measured" : "estimated"}});
+  for (const WideningStage& stage : plan_.widening) {
+    if (stage.crossing == 0) continue;
+    say("stitch_crosses", "/rib",
+        {{"round", static_cast<double>(stage.round)},
+         {"stitches", static_cast<double>(stage.crossing)}},
+        "After the widening round the halves are uneven: move a stitch across to the other half.");
   }
-  say("leg_too_tight", "/legHeightMm", std::move(numbers), std::move(message),
-      {{"place", at_edge ? "edge" : "ankle"}, {"girth", measured ? "measured" : "estimated"}});
 }
 
 void FitCautioner::about_ease() {

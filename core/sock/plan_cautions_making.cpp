@@ -11,6 +11,8 @@ namespace twinround {
 
 namespace {
 
+// Yarns whose grams a kilometre differ by less knit up alike enough to share a gauge. ASSUMPTION.
+constexpr double kSameThickness = 0.10;
 // Two ways to the yarn in a stitch further apart than this: one input is wrong.
 constexpr double kApart = 0.15;
 // A kitchen scale reads whole grams: off by 0.29 g (uniform). A swatch so light that this is over 5
@@ -39,6 +41,8 @@ class MakingCautioner {
     cautions_.push_back({field, code, std::move(numbers), std::move(words), std::move(message)});
   }
   void about_two_loops();
+  void about_substitute();
+  void about_firmness();
 
   const PlanRequest& request_;
   const FabricFigures& fabric_;
@@ -64,6 +68,44 @@ void MakingCautioner::about_two_loops() {
       {{"doubt", doubt}});
 }
 
+// With the needle to try: the next size the charts name, thinner for a loose fabric, thicker for a
+// firm one.
+void MakingCautioner::about_firmness() {
+  if (!fabric_.tightness) return;
+  const Length needle = plan_.needle.name.diameter;
+  const Firmness firmness = firmness_of(*fabric_.tightness);
+  if (firmness == Firmness::usual) return;
+  const bool loose = firmness == Firmness::loose;
+  const auto step = loose ? thinner_needle(needle) : thicker_needle(needle);
+  std::vector<Number> numbers = {{"tightness", *fabric_.tightness}};
+  if (step) numbers.push_back({"tryMm", step->diameter.mm()});
+  say(loose ? "loose_fabric" : "firm_fabric", "/swatch/needleMm", std::move(numbers),
+      loose ? "For this yarn the fabric is loose: a sock of it will wear through. Try a thinner "
+              "needle."
+            : "For this yarn the fabric is firm: it will wear well and be slow to knit. Rest your "
+              "hands, "
+              "or try a thicker needle.");
+}
+
+// A substitute that is another thickness makes another fabric, whatever its metres.
+void MakingCautioner::about_substitute() {
+  if (!plan_.yarn.substitute) return;
+  const SubstituteYarn& other = *plan_.yarn.substitute;
+  if (clearly_above(std::abs(other.thickness_apart), kSameThickness)) {
+    say("substitute_differs", "/yarn/substitute/ballM", {{"apart", other.thickness_apart}},
+        "The other yarn is " + percent(other.thickness_apart) +
+            (other.thickness_apart > 0 ? " thicker" : " thinner") +
+            " than the first: swatch it before you trust this gauge.");
+  }
+  if (other.balls.just) {
+    say("balls_just", "/yarn/substitute/ballM",
+        {{"balls", static_cast<double>(other.balls.count)}, {"spareM", other.balls.spare.m()}},
+        "Of the other yarn, " + std::to_string(other.balls.count) +
+            " balls are a close thing: they leave " +
+            std::to_string(floor_count(other.balls.spare.m())) + " m to spare.");
+  }
+}
+
 void MakingCautioner::about_yarn() {
   const SwatchInput& swatch = request_.swatch;
   about_two_loops();
@@ -71,15 +113,8 @@ void MakingCautioner::about_yarn() {
     say("mass_needs_ball", "/yarn/ballM", {},
         "The weighed swatch cannot be used without the grams and metres of the ball.");
   }
-  if (fabric_.tightness && firmness_of(*fabric_.tightness) == Firmness::loose) {
-    say("loose_fabric", "/swatch/needleMm", {{"tightness", *fabric_.tightness}},
-        "For this yarn the fabric is loose: a sock of it will wear through. Try a smaller needle.");
-  }
-  if (fabric_.tightness && firmness_of(*fabric_.tightness) == Firmness::firm) {
-    say("firm_fabric", "/swatch/needleMm", {{"tightness", *fabric_.tightness}},
-        "For this yarn the fabric is firm: it will wear well and be slow to knit. Rest your "
-        "hands.");
-  }
+  about_firmness();
+  about_substitute();
   if (plan_.yarn.mass_guessed) {
     say("yarn_guessed", "/yarn/ballM", {{"category", static_cast<double>(plan_.category)}},
         "The grams are guessed from what 100 g of such yarn usually measures. The ball's label "

@@ -27,6 +27,17 @@ Gauge swatch_gauge(const SwatchInput& swatch, const Contraction& contraction) {
   return gauge_from_rib(gauge, contraction.factor, contraction.error);
 }
 
+// How far hands and a ruler may be off in stretching a swatch to its end, relative. ASSUMPTION.
+constexpr double kStretchError = 0.05;
+
+// Of the geometric limit: a weighed loop is surer than one from the gauge. A loop goes with the
+// square root of both gauges, so half of each error comes through.
+double limit_error(const FabricFigures& fabric, Length washed_loop) {
+  if (fabric.weighed_loop && *fabric.weighed_loop <= washed_loop) return kWeighedError;
+  return yarn_error(fabric.gauge.stitches_error / 2.0, fabric.gauge.rounds_error / 2.0,
+                    kGeometryError);
+}
+
 bool stretch_is_usable(const SwatchInput& swatch) {
   return swatch.stretched_width && !swatch.readings.empty() &&
          *swatch.stretched_width > swatch.readings.front().width;
@@ -79,7 +90,9 @@ Result<FabricFigures> plan_fabric(const PlanRequest& request) {
   fabric.limit = widest_stitch(std::min(washed_loop, fabric.weighed_loop.value_or(washed_loop)));
   fabric.widest = fabric.limit;
   fabric.tightness = tightness_known(request.yarn, fabric);
+  fabric.widest_error = limit_error(fabric, washed_loop);
   if (stretch_is_usable(swatch)) {
+    fabric.widest_error = kStretchError;
     fabric.widest = *swatch.stretched_width / swatch.readings.front().stitches;
   }
   return fabric;

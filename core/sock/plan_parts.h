@@ -24,6 +24,7 @@ struct FabricFigures {
   Length geometry_loop;                // for the yarn, as washed or not
   std::optional<Length> weighed_loop;  // overrules it
   Length limit;                        // half the fit loop: how wide geometry lets a stitch go
+  double widest_error = 0;             // relative, of the next
   Length widest;                       // that, or as measured on the stretched swatch
 
   // sqrt(tex)/l; absent where neither ball nor a named category tells how thick the yarn is. A
@@ -38,8 +39,32 @@ Result<FabricFigures> plan_fabric(const PlanRequest& request);
 // still found.
 std::optional<Problem> stretch_problem(const SwatchInput& swatch);
 
-// Fills Plan::lines and Plan::rounds from its toe, rib and length.
-void plan_rounds(Plan& plan);
+// How the leg is widened, and with what it then fits; no_room_to_widen or leg_too_wide at
+// /legHeightMm where it cannot be.
+struct WidenedLeg {
+  std::vector<WideningStage> stages;
+  LegFit fit;
+};
+struct LegToWiden {
+  Leg leg;
+  Length edge_height;
+  WideRib rib;
+  Length widest_stitch;
+  RoundGauge gauge;
+  Rounds spiral;
+  Rounds cuff;
+};
+Result<WidenedLeg> widen_leg(const LegToWiden& input);
+
+// The other way out, for a leg whose tube of `n` stitches fails.
+LargerNeedle larger_needle(const LegFit& unwidened, StitchGauge gauge, Length needle);
+
+// Metres, grams and balls.
+YarnFigures plan_yarn(const PlanRequest& request, const FabricFigures& fabric,
+                      const YarnNeed& need);
+
+// Fills Plan::lines and Plan::rounds from its toe, rib, length and widening.
+void plan_rounds(Plan& plan, ToeShape shape);
 
 // What must not go unsaid about a finished plan: how it goes on, and what it is made of.
 std::vector<Caution> cautions_of_fit(const PlanRequest& request, const FabricFigures& fabric,

@@ -28,6 +28,9 @@ struct YarnChoice {
   std::optional<int> category;
   std::optional<Mass> ball_mass;
   std::optional<Length> ball_length;
+  // Another yarn to knit the same sock from, by its label.
+  std::optional<Mass> substitute_mass;
+  std::optional<Length> substitute_length;
 };
 
 struct ShoeInput {

@@ -176,6 +176,15 @@ void FitWorker::show_count() {
         {"passUse", kPassUse},
         {"use", plan_.leg_fit.worst_use}},
        "assumption");
+  for (const WideningStage& stage : plan_.widening) {
+    show("widening", "widening",
+         {{"neededFromMm", stage.needed_from.mm()},
+          {"knit", real(stage.rib.knit)},
+          {"purl", real(stage.rib.purl)},
+          {"stitches", real(stage.rib.stitches.value())},
+          {"round", real(stage.round)}},
+         "assumption");
+  }
 }
 
 }  // namespace

@@ -1,5 +1,4 @@
 // How the making came about: toe, length, yarn, needle, time.
-#include <numeric>
 #include <utility>
 
 #include "plan_parts.h"
@@ -40,10 +39,9 @@ class MakingWorker {
 
 // Of one sock: cast on and worked, all rounds together.
 int MakingWorker::stitches_made() const {
-  const std::vector<int>& toe = plan_.toe.counts;
-  const int rib_rounds = (plan_.length.spiral + plan_.length.cuff).value();
-  return plan_.toe.cast_on.value() + std::accumulate(toe.begin(), toe.end(), 0) +
-         rib_rounds * plan_.stitches.value();
+  int stitches = plan_.toe.cast_on.value();
+  for (const RoundSpan& span : plan_.rounds) stitches += span.rounds * span.stitches;
+  return stitches;
 }
 
 void MakingWorker::show_toe() {
@@ -88,8 +86,9 @@ void MakingWorker::show_length() {
   show("spiralRounds", "spiral_rounds",
        {{"totalRounds", real(sock.total.value())},
         {"toeRounds", static_cast<double>(plan_.toe.counts.size())},
+        {"wideningRounds", real(plan_.widening_rounds.value())},
         {"cuffRounds", real(sock.cuff.value())},
-        {"rounds", real(sock.spiral.value())}},
+        {"rounds", real(plan_.spiral_rounds.value())}},
        "definition");
   if (plan_.pitch) {
     show("pitch", "pitch",
@@ -134,6 +133,15 @@ void MakingWorker::show_yarn() {
          {{"m", need.with_margin.m()},
           {"ballM", request_.yarn.ball_length->m()},
           {"balls", real(plan_.yarn.balls->count)}},
+         "definition");
+  }
+  if (plan_.yarn.substitute) {
+    show("substitute", "substitute",
+         {{"m", need.with_margin.m()},
+          {"ballG", request_.yarn.substitute_mass->g()},
+          {"ballM", request_.yarn.substitute_length->m()},
+          {"g", plan_.yarn.substitute->with_margin_mass.g()},
+          {"balls", real(plan_.yarn.substitute->balls.count)}},
          "definition");
   }
   if (plan_.yarn.pair_mass) {

@@ -11,21 +11,29 @@ int non_negative_remainder(int value, int modulus) {
   return remainder < 0 ? remainder + modulus : remainder;
 }
 
-HalfLine rib_half(const Rib& rib, int first_stitch, int stitches, int moved) {
+HalfLine rib_half(int knit, int repeat, int stitches, int place) {
   HalfLine half;
-  for (int i = first_stitch; i < first_stitch + stitches; ++i) {
-    const bool knit = non_negative_remainder(i - moved, rib.repeat()) < rib.knit;
-    append_run(half, knit ? Work::knit : Work::purl, 1);
+  for (int i = 0; i < stitches; ++i) {
+    const bool is_knit = non_negative_remainder(i + place, repeat) < knit;
+    append_run(half, is_knit ? Work::knit : Work::purl, 1);
   }
   return half;
 }
 
 }  // namespace
 
-RoundLine rib_round(const Rib& rib, Stitches n, int offset) {
-  const int moved = rib.lean == Lean::right ? -offset : offset;
+int first_place(const Rib& rib, int offset) {
+  return non_negative_remainder(rib.lean == Lean::right ? offset : -offset, rib.repeat());
+}
+
+RoundLine rib_line(int knit, int purl, Stitches n, int place) {
   const int half = n.value() / 2;
-  return {rib_half(rib, 0, half, moved), rib_half(rib, half, half, moved)};
+  return {rib_half(knit, knit + purl, half, place),
+          rib_half(knit, knit + purl, half, place + half)};
+}
+
+RoundLine rib_round(const Rib& rib, Stitches n, int offset) {
+  return rib_line(rib.knit, rib.purl, n, first_place(rib, offset));
 }
 
 int offset_in_round(const Rib& rib, int r) {

@@ -12,6 +12,14 @@ namespace twinround {
 // left.
 RoundLine rib_round(const Rib& rib, Stitches n, int offset);
 
+// Where the first stitch of a round stands within the repeat (0: first knit stitch), `offset`
+// stitches moved.
+int first_place(const Rib& rib, int offset);
+
+// A round of rib whose first stitch stands at `place` of the repeat: stitch i is knit if ((i +
+// place) mod repeat) < knit.
+RoundLine rib_line(int knit, int purl, Stitches n, int place);
+
 // How far the rib has moved in spiral round r (from 0): floor(r / rounds_per_shift), 0 for a
 // straight rib.
 int offset_in_round(const Rib& rib, int r);

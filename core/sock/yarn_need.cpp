@@ -11,10 +11,12 @@ YarnNeed yarn_need(const YarnInput& input) {
   need.cast_on = input.loop * input.cast_on.value();
   need.toe = input.loop * input.toe_stitches;
   need.spiral = input.loop * input.spiral_stitches;
+  need.widening = input.loop * input.widening_stitches;
   need.cuff = input.loop * input.cuff_stitches;
   need.bind_off = kBindOffPerGirth * input.edge_girth;
   need.tails = 2.0 * kTail;
-  need.sock = need.cast_on + need.toe + need.spiral + need.cuff + need.bind_off + need.tails;
+  need.sock = need.cast_on + need.toe + need.spiral + need.widening + need.cuff + need.bind_off +
+              need.tails;
   need.pair = 2.0 * need.sock;
   need.with_margin = need.pair * (1.0 + input.margin);
   return need;

@@ -21,14 +21,15 @@ struct YarnInput {
   Stitches cast_on;
   int toe_stitches = 0;  // worked in one sock's toe, all rounds together; likewise below
   int spiral_stitches = 0;
+  int widening_stitches = 0;
   int cuff_stitches = 0;
   Length edge_girth;  // the widest girth the edge must pass
   double margin = 0.10;
 };
 
-// Yarn of one sock by section; the six add up to `sock`.
+// Yarn of one sock by section; the seven add up to `sock`.
 struct YarnNeed {
-  Length cast_on, toe, spiral, cuff, bind_off, tails;
+  Length cast_on, toe, spiral, widening, cuff, bind_off, tails;
   Length sock;
   Length pair;
   Length with_margin;  // of the pair
