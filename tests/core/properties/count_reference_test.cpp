@@ -97,7 +97,7 @@ TEST(CountReference, AgreesOnRandomFeetAndGauges) {
   const std::uint32_t first = test::first_seed();
   RecordProperty("seed", std::to_string(first));
   int compared = 0;
-  for (std::uint32_t i = 0; i < 40000; ++i) {
+  for (std::uint32_t i = 0; i < 20000; ++i) {
     SCOPED_TRACE("TWINROUND_SEED=" + std::to_string(first + i));
     Dice dice(first + i);
     Asked asked;
@@ -112,7 +112,7 @@ TEST(CountReference, AgreesOnRandomFeetAndGauges) {
     ++compared;
     ASSERT_EQ(advised(asked), reference_count(asked));
   }
-  EXPECT_GT(compared, 10000);
+  EXPECT_GT(compared, 5000);
 }
 
 TEST(CountReference, AgreesOnRibsThatFit) {

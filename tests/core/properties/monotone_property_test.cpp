@@ -12,7 +12,7 @@ namespace {
 using test::Dice;
 using test::for_random_requests;
 
-constexpr int kTimes = 4000;
+constexpr int kTimes = 2000;
 
 void scale(std::optional<Length>& length, double factor) {
   if (length) length = factor * *length;

@@ -21,7 +21,7 @@ using test::for_random_requests;
 using test::number_in;
 using test::says;
 
-constexpr int kTimes = 4000;
+constexpr int kTimes = 2000;
 
 TEST(EveryPlan, IsWholeOrItsProblemsAre) {
   int refused = 0;

@@ -16,7 +16,7 @@ using test::for_random_plans;
 using test::rounds_of;
 using test::stitch_by_stitch;
 
-constexpr int kTimes = 3000;
+constexpr int kTimes = 2000;
 
 const RoundLine& line_of(const Plan& plan, int index) {
   return plan.lines[static_cast<std::size_t>(index)];

@@ -13,7 +13,7 @@ using test::Dice;
 using test::for_random_plans;
 using test::says;
 
-constexpr int kTimes = 4000;
+constexpr int kTimes = 2000;
 
 void expect_same(Length a, Length b) {
   ASSERT_NEAR(a.mm(), b.mm(), 1e-9 * std::max(1.0, std::abs(b.mm())));
