@@ -17,7 +17,7 @@ constexpr int kMisuse = 2;
 
 // A little over what the core reads (64 KiB): enough for the core itself to say that it is too
 // long, and no reason to hold a whole film in memory.
-constexpr std::size_t kMostRead = 66 * 1024;
+constexpr std::size_t kMostRead = 67584;  // 66 KiB
 
 constexpr const char* kUsage =
     "usage: sockmath plan < request.json   the plan of a pair of socks, as JSON\n"

@@ -5,11 +5,12 @@
 //     apply, and its script with ONE <script type="module" src="..."> . Both become inline; relative
 //     <link rel="icon"> pictures become data.
 //   - Before the page's script runs, `globalThis.createCore` is the module's factory, and the module's
-//     bytes, in base64, are the text of <script type="application/octet-stream;base64" id="core-module">.
+//     bytes, one in the low eight bits of each character (page_parts.mjs says why), are the text of
+//     <script type="application/octet-stream" id="core-module">.
 //     A script element of such a type is a data block: it is never executed, needs no hash in the
 //     policy, and is read like any text, from file:// too:
-//       const base64 = document.getElementById('core-module').textContent;
-//       const core = await createCore({ wasmBinary: Uint8Array.from(atob(base64), (c) => c.charCodeAt(0)) });
+//       const text = document.getElementById('core-module').textContent;
+//       const core = await createCore({ wasmBinary: Uint8Array.from(text, (c) => c.charCodeAt(0) & 0xff) });
 //       core.answer('plan', text)    // text to text, well-formed UTF-16 only
 //   - The data block and the script stand at the very end of <body>, so all markup is there and shown.
 //   - web/script/first_paint.js exports `async function firstPaint(document, answer)`. It runs here, with
@@ -103,7 +104,7 @@ function assertInlines(what, text) {
 function assemble(html, { style, script, moduleText, policy }) {
   const meta = `<meta http-equiv="Content-Security-Policy" content="${policy}">`;
   const head = `<meta charset="utf-8">${meta}<style>${style}</style>`;
-  const data = `<script type="application/octet-stream;base64" id="core-module">${moduleText}</script>`;
+  const data = `<script type="application/octet-stream" id="core-module">${moduleText}</script>`;
   const tail = `${data}<script>${script}</script>`;
   const charset = /<meta charset="utf-8"\s*\/?>/i;
   if (!charset.test(html)) throw new Error('web/index.html: <meta charset="utf-8"> is missing');

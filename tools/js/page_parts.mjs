@@ -61,7 +61,18 @@ export async function buildGlue(coreFolder) {
   return `(()=>{${result.code}})();`;
 }
 
-/** The module's bytes as base64: a data block of the page. */
+// What cannot stand for itself inside a script element of an HTML page: NUL and CR are changed by the
+// parser, `<` could end the element, and from DEL on a byte is no character of its own.
+const plain = (byte) => byte !== 0x00 && byte !== 0x0d && byte !== 0x3c && byte < 0x7f;
+
+/**
+ * The module's bytes as text for a data block of the page: one character a byte, which is the byte
+ * itself where it can be, else U+0100 + byte. Either way the byte is the character's low eight bits.
+ * A host's compression still sees the bytes in step, which base64 hides from it: a quarter less to load.
+ */
 export function encodeModule(coreFolder) {
-  return readFileSync(path.join(coreFolder, 'core.wasm')).toString('base64');
+  const bytes = readFileSync(path.join(coreFolder, 'core.wasm'));
+  return Array.from(bytes, (byte) => String.fromCharCode(plain(byte) ? byte : 0x100 + byte)).join(
+    '',
+  );
 }

@@ -8,8 +8,9 @@
 export async function startCore() {
   if (typeof WebAssembly !== 'object') return { ok: false, code: 'noWebAssembly' };
   try {
-    const base64 = document.getElementById('core-module')?.textContent ?? '';
-    const wasmBinary = Uint8Array.from(atob(base64), (letter) => letter.charCodeAt(0));
+    // One byte in the low eight bits of each character.
+    const text = document.getElementById('core-module')?.textContent ?? '';
+    const wasmBinary = Uint8Array.from(text, (letter) => letter.charCodeAt(0) & 0xff);
     const module = await /** @type {any} */ (globalThis).createCore({ wasmBinary });
     return {
       ok: true,

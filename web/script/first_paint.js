@@ -1,7 +1,7 @@
 // The page's first sight, made when it is built: the form, and the example's plan by the core itself.
 import { buildForm, countExamples, readDraft, showForm, valuesOf } from './form.js';
 import { startState } from './state.js';
-import { showPlan } from './view.js';
+import { showCare, showPlan } from './view.js';
 
 /**
  * @param {Document} document
@@ -14,6 +14,7 @@ export async function firstPaint(document, answer) {
   if (!reply.ok) throw new Error(`the example is refused: ${JSON.stringify(reply.problems)}`);
   buildForm(document);
   showForm(document, state, []);
+  showCare(document);
   showPlan(document, {
     plan: reply.plan,
     request,

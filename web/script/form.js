@@ -81,8 +81,16 @@ function goTo(document, id) {
   if (control instanceof HTMLInputElement) control.select();
 }
 
-/** @param {Document} document @param {Element} button whose row has just gone */
+/**
+ * Where the hand goes on after a button that the answer has changed, moved or taken away.
+ * @param {Document} document @param {Element} button
+ */
 function keepFocus(document, button) {
+  if (button.hasAttribute('data-count')) {
+    /** @type {HTMLElement | null} */ (
+      document.querySelector('[data-count][aria-pressed="true"]')
+    )?.focus();
+  }
   if (button.hasAttribute('data-remove-reading')) {
     /** @type {HTMLElement | null} */ (document.querySelector('[data-add-reading]'))?.focus();
   }

@@ -41,10 +41,14 @@ export function showPlan(document, showing) {
   fill(document, 'strip', viewStrip(document, showing));
   fill(document, 'buy', viewBuy(h, showing));
   fill(document, 'knit', viewKnit(h, showing));
-  fill(document, 'care', viewCare(h));
   fill(document, 'working', viewWorking(h, showing));
   fill(document, 'summary', viewSummary(h, showing));
   document.documentElement.toggleAttribute('data-last-good', showing.problems.length > 0);
+}
+
+/** What is the same for every plan. @param {Document} document */
+export function showCare(document) {
+  fill(document, 'care', viewCare(maker(document)));
 }
 
 /** Only that the page cannot answer: what it shows already stays. @param {Document} document @param {string} text */

@@ -126,8 +126,8 @@ TEST(WholePairs, AShortLegTakesLessThanTheBandsAndByHowMuch) {
 }
 
 TEST(WholePairs, OneHundredGramsOfFingeringMakeAWomansPair) {
-  // Read: a pair in fingering takes 100 g, 375 to 450 yd. A woman's, margin included: 381 yd to 220
-  // mm, 450 yd to 300 mm.
+  // Read: a pair in fingering takes 100 g, 375 to 450 yd. A woman's, margin included: 381 yd with
+  // a leg of 220 mm, 448 with one of 299.
   const Band& fingering = kBands[3];
   for (const double leg_mm : {220.0, 250.0, 280.0, 299.0}) {
     EXPECT_GE(pair_yd(women_feet(), leg_mm, fingering), 375) << leg_mm;

@@ -136,6 +136,23 @@ TEST(Plan, RibsThatFitAreToldOnlyWhereTheRibIsTheTrouble) {
                    .ribs_that_fit.empty());
 }
 
+TEST(Plan, ANamedCountOutsideTheEaseOffersRibsEvenWhereNoneIsAdvised) {
+  // T = 185.2 x 0.9 x 0.06 = 10: k12 p12 has 24 at least, too far to be advised. Named, its ease is
+  // 24/11.11 - 1 = +1.16; k1 p1 on 10 has -0.10 and goes over the heel: 1.45 x 185.2/(10 x 33.54) =
+  // 0.80.
+  PlanRequest request = with_rib(test::with_swatch(woman_in_worsted(), 6, 8, 100), 12, 12);
+  request.foot = FootInput{};
+  request.foot.length = mm(190);
+  request.foot.ball_girth = mm(185.2);
+  request.leg_height = mm(150);
+  request.stitch_count = 24;
+  const Plan plan = planned(request);
+  EXPECT_FALSE(plan.advised.has_value());
+  EXPECT_TRUE(test::says(plan.cautions, "ease_outside"));
+  ASSERT_FALSE(plan.ribs_that_fit.empty());
+  EXPECT_EQ(plan.ribs_that_fit.front().count.value(), 10);
+}
+
 TEST(Plan, PitchIsNothingForAStraightRibAndAbsentForOneByOne) {
   EXPECT_EQ(planned(with_rib(woman_in_worsted(), 2, 2, 0)).pitch->degrees(), 0);
   EXPECT_EQ(planned(with_rib(woman_in_worsted(), 1, 1, 0)).pitch->degrees(), 0);

@@ -44,6 +44,17 @@ function yarnWords(h, { plan, system }) {
   ];
 }
 
+/** @param {number} mm @param {Showing['system']} system */
+function cableWords(mm, system) {
+  const figures = figuresIn(system);
+  const sold = words.cableSold[mm];
+  const other = system === 'metric' ? 'inch' : 'metric';
+  return words.cable(
+    sold?.[system] ?? figures.length(mm),
+    sold?.[other] ?? figures.otherLength(mm),
+  );
+}
+
 /** @param {Make} h @param {Showing} showing */
 function toolWords(h, { plan, system }) {
   const { needle } = plan;
@@ -56,13 +67,7 @@ function toolWords(h, { plan, system }) {
   const timing = plan.working.find(({ figure }) => figure === 'minutes')?.numbers.stitchesPerMinute;
   return [
     h('p', { class: 'big' }, size),
-    needle.cableBuyMm === undefined
-      ? null
-      : h(
-          'p',
-          {},
-          words.cable(figures.length(needle.cableBuyMm), figures.otherLength(needle.cableBuyMm)),
-        ),
+    needle.cableBuyMm === undefined ? null : h('p', {}, cableWords(needle.cableBuyMm, system)),
     h('p', {}, words.cableLeast(figures.length(needle.cableMinMm))),
     plan.firmness === undefined ? null : h('p', {}, words.firmness[plan.firmness]),
     h(

@@ -19,30 +19,24 @@ export const maker =
  * @param {{ caption: string, heads: string[], rows: Array<{ name: string, cells: Child[], mark?: string }>, className?: string }} table
  */
 export function table(h, { caption, heads, rows, className = '' }) {
+  const cell = (/** @type {Child} */ child) => h('td', {}, child);
+  const row = (/** @type {(typeof rows)[number]} */ { name, cells, mark = '' }) =>
+    h('tr', { class: mark }, h('th', { scope: 'row' }, name), cells.map(cell));
+  const head = h(
+    'tr',
+    {},
+    heads.map((text) => h('th', { scope: 'col' }, text)),
+  );
   return h(
-    'table',
-    { class: className },
-    h('caption', {}, caption),
+    'div',
+    // Very large letters on a very small screen: the table moves, not the page.
+    { class: 'table' },
     h(
-      'thead',
-      {},
-      h(
-        'tr',
-        {},
-        heads.map((head) => h('th', { scope: 'col' }, head)),
-      ),
-    ),
-    h(
-      'tbody',
-      {},
-      rows.map(({ name, cells, mark = '' }) =>
-        h(
-          'tr',
-          { class: mark },
-          h('th', { scope: 'row' }, name),
-          cells.map((cell) => h('td', {}, cell)),
-        ),
-      ),
+      'table',
+      { class: className },
+      h('caption', {}, caption),
+      h('thead', {}, head),
+      h('tbody', {}, rows.map(row)),
     ),
   );
 }

@@ -6,11 +6,15 @@ const readersOwn = new Set(['open']);
 
 /** @param {Element} shown @param {Element} drawn */
 function settleAttributes(shown, drawn) {
-  for (const { name } of [...shown.attributes]) {
-    if (!drawn.hasAttribute(name) && !readersOwn.has(name)) shown.removeAttribute(name);
-  }
-  for (const { name, value } of drawn.attributes) {
+  const names = drawn.getAttributeNames();
+  for (const name of names) {
+    const value = drawn.getAttribute(name) ?? '';
     if (shown.getAttribute(name) !== value) shown.setAttribute(name, value);
+  }
+  const had = shown.getAttributeNames();
+  if (had.length === names.length) return;
+  for (const name of had) {
+    if (!drawn.hasAttribute(name) && !readersOwn.has(name)) shown.removeAttribute(name);
   }
 }
 
@@ -25,6 +29,8 @@ function isSameKind(shown, drawn) {
 
 /** @param {Node} parent @param {Node} shown @param {Node} drawn */
 function settleNode(parent, shown, drawn) {
+  // Most of a plan stays as it is from key to key, and the browser finds that out fastest.
+  if (shown.isEqualNode(drawn)) return;
   if (!isSameKind(shown, drawn)) {
     parent.replaceChild(drawn, shown);
     return;

@@ -54,6 +54,12 @@ export const planWords = {
     needle: 'Needle',
     needleSize: (/** @type {Text} */ mm, /** @type {Text} */ us, /** @type {Text} */ uk) =>
       [mm, us && `US ${us}`, uk && `UK ${uk}`].filter(Boolean).join(', '),
+    // Circular needles are sold by round names; the core tells millimetres.
+    cableSold: /** @type {Record<number, Record<string, string>>} */ ({
+      1000: { metric: '100 cm', inch: '40 in' },
+      1200: { metric: '120 cm', inch: '47 in' },
+      1500: { metric: '150 cm', inch: '60 in' },
+    }),
     cable: (/** @type {Text} */ length, /** @type {Text} */ also) =>
       `one long circular, ${length} (${also}), for both socks at once`,
     cableLeast: (/** @type {Text} */ length) => `This pair needs ${length} of cable at least.`,

@@ -169,7 +169,7 @@ export const sourceWords = {
   'trade-rule': 'the trade’s rule',
   'common-practice': 'common practice, no source',
   geometry: 'geometry',
-  definition: 'what the words mean',
+  definition: 'by definition',
   assumption: 'an assumption of this page; a measurement of yours replaces it where there is one',
 };
 

@@ -1,0 +1,96 @@
+// Opens the built page in Chromium as a reader would, and watches what it does behind her back.
+import path from 'node:path';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+
+import { chromium } from 'playwright-core';
+
+import { serve } from '../../tools/js/serve.mjs';
+
+const site = fileURLToPath(new URL('../../build/site/', import.meta.url));
+export const fileUrl = pathToFileURL(path.join(site, 'index.html')).href;
+
+const flags = [
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+];
+
+/** One browser and one server for a file of tests. */
+export async function openBrowser() {
+  const { url, close } = await serve({ folder: site });
+  const browser = await chromium.launch({ executablePath: '/usr/bin/chromium', args: flags });
+
+  /**
+   * @param {{ url?: string, before?: () => void, wait?: boolean } & Record<string, unknown>} [options]
+   *   `before` runs in the page ahead of its own script; `wait` for its first answer; the rest goes to
+   *   the browser's context
+   */
+  async function open({ url: where = url, before, wait = true, ...context } = {}) {
+    const viewport = { width: 1280, height: 900 };
+    const page = await (await browser.newContext({ viewport, ...context })).newPage();
+    const seen = { requests: [], errors: [], violations: [] };
+    page.on('request', (request) => seen.requests.push(request.url()));
+    page.on('pageerror', (error) => seen.errors.push(error.message));
+    page.on('console', (message) => {
+      if (message.type() === 'error') seen.errors.push(message.text());
+    });
+    await page.exposeFunction('tellViolation', (text) => seen.violations.push(text));
+    await page.addInitScript(() => {
+      document.addEventListener('securitypolicyviolation', (violation) => {
+        window.tellViolation(`${violation.violatedDirective}: ${violation.blockedURI}`);
+      });
+    });
+    if (before) await page.addInitScript(before);
+    await page.goto(where);
+    if (wait) {
+      await page.waitForFunction(() => performance.getEntriesByName('first-answer').length > 0);
+    }
+    return { page, seen };
+  }
+
+  const end = async () => {
+    await browser.close();
+    await close();
+  };
+  return { open, end };
+}
+
+/** Clears a field and types into it, key by key. */
+export async function typeInto(page, id, text) {
+  await page.locator(`#${id}`).click();
+  await page.keyboard.press('Control+A');
+  await page.keyboard.press('Delete');
+  await page.keyboard.type(text);
+}
+
+/** The unit control beside a field. */
+export const unitOf = (page, id) => page.locator(`[data-field]:has(#${id}) [data-unit]`);
+
+/** The five figures of the hand note, by what they are. */
+export const readNote = (page) =>
+  page.evaluate(() =>
+    Object.fromEntries(
+      [...document.querySelectorAll('.hand div')].map((line) => [
+        line.querySelector('dt').textContent,
+        line.querySelector('dd').textContent,
+      ]),
+    ),
+  );
+
+/** Everything of the plan that is a count, so that no unit is in it. */
+export const readCounts = (page) =>
+  page.evaluate(() => {
+    const texts = (selector) =>
+      [...document.querySelectorAll(selector)].map((node) => node.textContent);
+    return {
+      note: texts('.hand dd').slice(0, 4),
+      toe: texts('.toe tbody tr'),
+      lines: texts('.lines tbody tr'),
+      choices: texts('.choice .count'),
+      ribs: [...document.querySelectorAll('.pair .purl')].map((ribs) => ribs.getAttribute('d')),
+    };
+  });

@@ -1,0 +1,172 @@
+// What the page promises besides the job: no request, no violation, words when it cannot answer, room on
+// every screen, and no barrier that a machine can find.
+import assert from 'node:assert/strict';
+import { createRequire } from 'node:module';
+import { readFileSync } from 'node:fs';
+import { after, before, test } from 'node:test';
+
+import { fileUrl, openBrowser, readCounts, readNote, typeInto } from './open_page.mjs';
+
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+let open;
+let end;
+before(async () => ({ open, end } = await openBrowser()));
+after(() => end());
+
+/** Uses a bit of everything. */
+async function useAll(page) {
+  await typeInto(page, 'f-foot-lengthMm', '25,1');
+  await typeInto(page, 'f-foot-ballGirthMm', 'x');
+  await typeInto(page, 'f-foot-ballGirthMm', '23');
+  await page.getByRole('radio', { name: 'in', exact: true }).check();
+  await page.getByRole('button', { name: 'another reading' }).click();
+  await page.locator('.choice').last().click();
+  await page.locator('.finer > summary').click();
+  await page.locator('#f-rib-lean').selectOption('mirrored');
+}
+
+test('asks nobody for anything after it has loaded, and breaks no rule of its own policy', async () => {
+  const { page, seen } = await open();
+  const atLoad = seen.requests.length;
+  assert.equal(atLoad, 1);
+  await useAll(page);
+  await page.waitForTimeout(1200);
+  assert.deepEqual(seen, { requests: seen.requests.slice(0, atLoad), errors: [], violations: [] });
+});
+
+test('the policy is in the page, and forbids what it should', async () => {
+  const { page, seen } = await open();
+  const policy = await page.getAttribute('meta[http-equiv="Content-Security-Policy"]', 'content');
+  assert.match(policy, /default-src 'none'/);
+  assert.doesNotMatch(policy, /'unsafe-eval'|'unsafe-inline'/);
+  // The watch over violations sees one when there is one.
+  await page.evaluate(() => {
+    const style = document.createElement('style');
+    style.textContent = 'body { color: red }';
+    document.head.append(style);
+  });
+  await page.waitForTimeout(100);
+  assert.ok(seen.violations.some((text) => text.startsWith('style-src')));
+});
+
+test('works by double click, from a file', async () => {
+  const served = await open();
+  const { page, seen } = await open({ url: fileUrl });
+  await typeInto(page, 'f-foot-lengthMm', '27');
+  await typeInto(served.page, 'f-foot-lengthMm', '27');
+  assert.deepEqual(await readCounts(page), await readCounts(served.page));
+  assert.deepEqual(seen.errors, []);
+});
+
+test('without script the example’s plan stands there, and the page says what is missing', async () => {
+  const { page } = await open({ javaScriptEnabled: false, wait: false });
+  const figures = await page.locator('.hand dd').allTextContents();
+  assert.deepEqual(figures, ['8', '40', '17', '120', '210 m']);
+  assert.match(await page.locator('noscript').textContent(), /Script is switched off/);
+  assert.equal(await page.inputValue('#f-foot-lengthMm'), '24.6');
+});
+
+test('a browser without WebAssembly is told so in words, and the fields are closed', async () => {
+  const { page } = await open({
+    wait: false,
+    before: () => {
+      delete globalThis.WebAssembly;
+    },
+  });
+  const alert = page.getByRole('alert');
+  await alert.waitFor();
+  assert.match(await alert.textContent(), /WebAssembly is missing/);
+  assert.equal(await page.locator('#f-foot-lengthMm').isDisabled(), true);
+  assert.equal((await readNote(page)).wraps, '8');
+});
+
+test('a module that does not start is told in words', async () => {
+  const { page } = await open({
+    wait: false,
+    before: () => {
+      WebAssembly.instantiate = () => Promise.reject(new Error('blocked'));
+    },
+  });
+  const alert = page.getByRole('alert');
+  await alert.waitFor();
+  assert.match(await alert.textContent(), /did not start/);
+});
+
+test('nothing needs scrolling sideways, at any width and in any state', async () => {
+  for (const width of [320, 360, 640, 900, 1247, 1248, 1280, 1920]) {
+    const { page } = await open({ viewport: { width, height: 800 } });
+    const sideways = () => page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+    assert.ok((await sideways()) <= 0, `${width} px`);
+    await useAll(page);
+    for (const part of await page.locator('details:not([open]) > summary').all()) {
+      if (await part.isVisible()) await part.click();
+    }
+    await typeInto(page, 'f-foot-ballGirthMm', '1.234,5');
+    assert.ok((await sideways()) <= 0, `${width} px, all in use`);
+    await page.context().close();
+  }
+});
+
+test('text twice as large still fits a phone', async () => {
+  const { page } = await open({ viewport: { width: 360, height: 740 } });
+  await page.evaluate(() => document.documentElement.style.setProperty('font-size', '200%'));
+  const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+  assert.ok(over <= 0, `${over} px too wide`);
+});
+
+test('everything that is pressed is at least 24 px each way', async () => {
+  for (const width of [320, 1280]) {
+    const { page } = await open({ viewport: { width, height: 800 } });
+    await page.locator('.finer > summary').click();
+    const small = await page.evaluate(() => {
+      const target = (node) => (node.type === 'radio' ? node.closest('label') : node);
+      return [...document.querySelectorAll('button, input, select, summary, nav a')]
+        .filter((node) => node.checkVisibility())
+        .map((node) => [node.id || node.textContent, target(node).getBoundingClientRect()])
+        .filter(([, box]) => box.width < 24 || box.height < 24)
+        .map(([name, box]) => `${name}: ${box.width} x ${box.height}`);
+    });
+    assert.deepEqual(small, [], `${width} px`);
+  }
+});
+
+test('no barrier that axe finds, narrow and wide, light and dark, right and wrong', async () => {
+  for (const [width, colorScheme] of [
+    [360, 'light'],
+    [360, 'dark'],
+    [1280, 'light'],
+    [1280, 'dark'],
+  ]) {
+    const { page } = await open({ viewport: { width, height: 900 }, colorScheme });
+    await page.locator('.finer > summary').click();
+    await page.evaluate(axe);
+    const check = async (state) => {
+      const { violations } = await page.evaluate(() => window.axe.run());
+      const told = violations.flatMap(({ id, nodes }) =>
+        nodes.map(({ html }) => `${id}: ${html.slice(0, 160)}`),
+      );
+      assert.deepEqual(told, [], `${width} px, ${colorScheme}, ${state}`);
+    };
+    await check('right');
+    await typeInto(page, 'f-foot-ballGirthMm', '500');
+    await check('wrong');
+  }
+});
+
+test('answers within a frame', async () => {
+  const { page } = await open();
+  const times = await page.evaluate(() => {
+    const input = document.getElementById('f-foot-ballGirthMm');
+    return Array.from({ length: 41 }, (_, i) => {
+      input.value = String(20 + i / 10);
+      const start = performance.now();
+      input.dispatchEvent(new Event('input', { bubbles: true }));
+      // Laid out too, not only drawn.
+      document.body.getBoundingClientRect();
+      return performance.now() - start;
+    });
+  });
+  const median = times.sort((one, other) => one - other)[20];
+  assert.ok(median < 16, `${median.toFixed(1)} ms`);
+});
