@@ -79,6 +79,18 @@ double round_scatter(const std::vector<Reading>& readings) {
   return scatter(rounds_of(readings));
 }
 
+std::vector<ReadingGauge> gauge_of_each(const std::vector<Reading>& readings, double contraction) {
+  std::vector<ReadingGauge> gauges;
+  for (const Reading& reading : readings) {
+    ReadingGauge gauge{StitchGauge::per(reading.stitches, reading.width) * contraction, {}};
+    if (reading.rounds && reading.height) {
+      gauge.rounds = RoundGauge::per(*reading.rounds, *reading.height);
+    }
+    gauges.push_back(gauge);
+  }
+  return gauges;
+}
+
 Gauge gauge_from_readings(const std::vector<Reading>& readings, bool washed) {
   const std::vector<Counted> across = stitches_of(readings);
   const std::vector<Counted> up = rounds_of(readings);

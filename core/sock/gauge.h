@@ -35,6 +35,16 @@ struct Gauge {
 // ASSUMPTION.
 inline constexpr double kRoundsPerStitch = 1.4;
 
+// One reading's own gauge; rounds where it has them.
+struct ReadingGauge {
+  StitchGauge stitches;
+  std::optional<RoundGauge> rounds;
+};
+
+// Each reading's gauge, in order, with its stitches turned to stockinette by `contraction` (1 for
+// stockinette).
+std::vector<ReadingGauge> gauge_of_each(const std::vector<Reading>& readings, double contraction);
+
 // Pooled over the readings: sum of stitches over sum of widths, likewise rounds. Precondition: one
 // reading at least, and one with rounds. An unwashed swatch moves no count; it widens the errors by
 // what washing may change.

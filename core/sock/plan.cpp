@@ -139,6 +139,9 @@ Plan composed(const PlanRequest& request, const FabricFigures& fabric, const Pla
               Stitches n, const SockOfCount& sock) {
   Plan plan;
   plan.gauge = fabric.gauge;
+  plan.readings =
+      gauge_of_each(request.swatch.readings,
+                    request.swatch.fabric == Fabric::rib ? fabric.contraction.factor : 1.0);
   plan.category = fabric.category.number;
   plan.category_given = fabric.category_given;
   plan.foot = foot;

@@ -116,6 +116,7 @@ struct Working {
 
 struct Plan {
   Gauge gauge;
+  std::vector<ReadingGauge> readings;
   int category = 0;
   bool category_given = false;
   PlannedFoot foot;

@@ -21,7 +21,8 @@ inline constexpr std::string_view kCautionCodes[] = {
     "heel_moved_count",
     "heel_tight",
     "heel_will_not_pass",
-    "leg_too_tight",
+    "leg_widened",
+    "stitch_crosses",
     "girths_estimated",
     "foot_estimated",
     // Yarn and tools.
@@ -30,6 +31,7 @@ inline constexpr std::string_view kCautionCodes[] = {
     "yarn_guessed",
     "loose_fabric",
     "firm_fabric",
+    "substitute_differs",
     "balls_just",
     "no_cable_long_enough",
 };

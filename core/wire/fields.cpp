@@ -91,6 +91,13 @@ constexpr Field kFields[] = {
   {.pointer = "/yarn/ballM", .about = "Length of yarn in one ball",
    .kind = Kind::number, .min = 5, .max = 5000, .step = 1, .unit = "m", .partner = "ballG",
    .set = [](Request& r, int, const Value& v) { r.yarn.ball_length = Length::from_m(v.number); }},
+  {.pointer = "/yarn/substitute", .about = "Another yarn to knit the same sock from, by its label"},
+  {.pointer = "/yarn/substitute/ballG", .about = "Mass of one ball of it",
+   .kind = Kind::number, .need = Need::always, .min = 5, .max = 2000, .step = 1, .unit = "g",
+   .set = [](Request& r, int, const Value& v) { r.yarn.substitute_mass = Mass::from_g(v.number); }},
+  {.pointer = "/yarn/substitute/ballM", .about = "Length of yarn in one ball of it",
+   .kind = Kind::number, .need = Need::always, .min = 5, .max = 5000, .step = 1, .unit = "m",
+   .set = [](Request& r, int, const Value& v) { r.yarn.substitute_length = Length::from_m(v.number); }},
 
   {.pointer = "/foot", .about = "The foot, measured or by its shoe", .need = Need::always},
   {.pointer = "/foot/lengthMm", .about = "Length of the foot, heel to longest toe",
@@ -166,10 +173,10 @@ constexpr Field kFields[] = {
   {.pointer = "/toe/tipShare", .about = "Stitches cast on as a share of the sock's count",
    .kind = Kind::number, .min = 0.10, .max = 1, .step = 0.01, .standard = "0.4",
    .set = [](Request& r, int, const Value& v) { r.tip_share = v.number; }},
-  {.pointer = "/toe/shape", .about = "Whether the toe widens fast and then slowly, or evenly",
-   .kind = Kind::word, .standard = "round", .words = "round | even",
+  {.pointer = "/toe/shape", .about = "Whether the toe widens fast and then slowly, evenly, or faster on the great-toe side",
+   .kind = Kind::word, .standard = "round", .words = "round | even | left-right",
    .set = [](Request& r, int, const Value& v) {
-     r.toe_shape = pick(v, ToeShape::round, ToeShape::even); }},
+     r.toe_shape = pick(v, ToeShape::round, ToeShape::even, ToeShape::left_right); }},
 
   {.pointer = "/stitchCount", .about = "The knitter's own stitch count; left out, one is advised",
    .kind = Kind::whole, .min = 8, .max = 400, .step = 1, .unit = "stitches",

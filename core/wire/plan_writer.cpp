@@ -4,6 +4,8 @@
 
 #include "note_writer.h"
 #include "round_writer.h"
+#include "tube.h"
+#include "yarn_writer.h"
 
 namespace twinround {
 namespace {
@@ -32,25 +34,36 @@ const char* word_of(Lean lean) {
   return "mirrored";
 }
 
-const char* word_of(Firmness firmness) {
-  switch (firmness) {
-    case Firmness::loose:
-      return "loose";
-    case Firmness::usual:
-      return "usual";
-    case Firmness::firm:
-      break;
-  }
-  return "firm";
+// mm, us, uk; a name only where the charts have one.
+void write_needle_name(JsonWriter& json, const NeedleName& name) {
+  const std::string us = name.us;
+  const std::string uk = name.uk;
+  json.key("mm").real(name.diameter.mm());
+  if (!us.empty()) json.key("us").text(us);
+  if (!uk.empty()) json.key("uk").text(uk);
 }
 
-void write_gauge(JsonWriter& json, const Gauge& gauge) {
+// Each reading's own gauge, so that its scatter can be drawn.
+void write_readings(JsonWriter& json, const std::vector<ReadingGauge>& readings) {
+  json.open_list();
+  for (const ReadingGauge& reading : readings) {
+    json.open_object();
+    json.key("stitchesPerMm").real(reading.stitches.per_mm());
+    if (reading.rounds) json.key("roundsPerMm").real(reading.rounds->per_mm());
+    json.close_object();
+  }
+  json.close_list();
+}
+
+void write_gauge(JsonWriter& json, const Gauge& gauge, const std::vector<ReadingGauge>& readings) {
   json.open_object();
   json.key("stitchesPerMm").real(gauge.stitches.per_mm());
   json.key("roundsPerMm").real(gauge.rounds.per_mm());
   json.key("relativeError").real(gauge.stitches_error);
   json.key("roundsRelativeError").real(gauge.rounds_error);
   json.key("from").text(word_of(gauge.source));
+  json.key("readings");
+  write_readings(json, readings);
   json.close_object();
 }
 
@@ -113,15 +126,41 @@ void write_count(JsonWriter& json, const Plan& plan) {
   json.key("stitchCount").whole(plan.stitches.value());
   if (plan.advised) json.key("advisedCount").whole(plan.advised->value());
   json.key("girthEase").real(plan.girth_ease);
+  json.key("girthError").real(plan.girth_error);
   json.key("finishedGirthMm").real(plan.finished_girth.mm());
   json.key("restGirthMm").real(plan.rest_girth.mm());
   json.key("widestGirthMm").real(plan.widest_girth.mm());
   json.key("heelUse").real(plan.heel_use);
+  json.key("heelUseError").real(plan.heel_use_error);
+  json.key("passUse").real(kPassUse);
   json.key("halvesAlike").yes_no(plan.halves_alike);
   json.key("choices");
   write_choices(json, plan.choices);
   json.key("ribsThatFit");
   write_ribs(json, plan.ribs_that_fit);
+}
+
+void write_stages(JsonWriter& json, const std::vector<WideningStage>& stages) {
+  json.open_list();
+  for (const WideningStage& stage : stages) {
+    json.open_object();
+    json.key("knit").whole(stage.rib.knit);
+    json.key("purl").whole(stage.rib.purl);
+    json.key("stitches").whole(stage.rib.stitches.value());
+    json.key("ribRound").whole(stage.round);
+    json.key("neededFromMm").real(stage.needed_from.mm());
+    if (stage.crossing != 0) json.key("crossing").whole(stage.crossing);
+    json.close_object();
+  }
+  json.close_list();
+}
+
+void write_larger_needle(JsonWriter& json, const LargerNeedle& larger) {
+  json.open_object();
+  json.key("fromMm").real(larger.from_height.mm());
+  json.key("stitchesPerMmAtMost").real(larger.gauge_at_most.per_mm());
+  write_needle_name(json, larger.needle);
+  json.close_object();
 }
 
 void write_sections(JsonWriter& json, const Plan& plan) {
@@ -132,9 +171,14 @@ void write_sections(JsonWriter& json, const Plan& plan) {
   json.key("toe");
   write_toe(json, plan.toe);
   json.key("spiral").open_object();
-  json.key("rounds").whole(plan.length.spiral.value());
+  json.key("rounds").whole(plan.spiral_rounds.value());
   json.key("periodRounds").whole(plan.period.value());
   if (plan.pitch) json.key("pitchDeg").real(plan.pitch->degrees());
+  json.close_object();
+  json.key("widening").open_object();
+  json.key("rounds").whole(plan.widening_rounds.value());
+  json.key("stages");
+  write_stages(json, plan.widening);
   json.close_object();
   json.key("cuff").open_object();
   json.key("rounds").whole(plan.length.cuff.value());
@@ -155,58 +199,12 @@ void write_leg_fit(JsonWriter& json, const LegFit& fit) {
   json.key("widestGirthMm").real(fit.widest_girth.mm());
   json.key("widestHeightMm").real(fit.widest_height.mm());
   json.key("worstUse").real(fit.worst_use);
-  if (fit.fails_from) json.key("failsFromMm").real(fit.fails_from->mm());
-  json.close_object();
-}
-
-void write_yarn_sections(JsonWriter& json, const YarnNeed& need) {
-  const struct {
-    const char* name;
-    Length yarn;
-  } sections[] = {{"castOn", need.cast_on}, {"toe", need.toe},          {"spiral", need.spiral},
-                  {"cuff", need.cuff},      {"bindOff", need.bind_off}, {"tails", need.tails}};
-  json.open_list();
-  for (const auto& section : sections) {
-    json.open_object();
-    json.key("section").text(section.name);
-    json.key("m").real(section.yarn.m());
-    json.close_object();
-  }
-  json.close_list();
-}
-
-void write_yarn(JsonWriter& json, const YarnFigures& yarn) {
-  json.open_object();
-  json.key("mmPerStitch").real(yarn.loop.mm());
-  json.key("from").text(yarn.weighed ? "weighed" : "loop-geometry");
-  if (yarn.weighed && yarn.geometry_loop) {
-    json.key("geometryMmPerStitch").real(yarn.geometry_loop->mm());
-  }
-  json.key("mPerSock").real(yarn.need.sock.m());
-  json.key("mPerPair").real(yarn.need.pair.m());
-  json.key("mWithMargin").real(yarn.need.with_margin.m());
-  if (yarn.sock_mass) json.key("gPerSock").real(yarn.sock_mass->g());
-  if (yarn.pair_mass) json.key("gPerPair").real(yarn.pair_mass->g());
-  if (yarn.with_margin_mass) json.key("gWithMargin").real(yarn.with_margin_mass->g());
-  if (yarn.mass_guessed) json.key("massGuessed").yes_no(true);
-  if (yarn.balls) {
-    json.key("balls").whole(yarn.balls->count);
-    json.key("ballsJust").yes_no(yarn.balls->just);
-    json.key("spareM").real(yarn.balls->spare.m());
-  }
-  json.key("relativeError").real(yarn.relative_error);
-  json.key("sections");
-  write_yarn_sections(json, yarn.need);
   json.close_object();
 }
 
 void write_needle(JsonWriter& json, const NeedleChoice& needle) {
-  const std::string us = needle.name.us;
-  const std::string uk = needle.name.uk;
   json.open_object();
-  json.key("mm").real(needle.name.diameter.mm());
-  if (!us.empty()) json.key("us").text(us);
-  if (!uk.empty()) json.key("uk").text(uk);
+  write_needle_name(json, needle.name);
   json.key("cableMinMm").real(needle.cable_least.mm());
   if (needle.cable_buy) json.key("cableBuyMm").real(needle.cable_buy->mm());
   json.close_object();
@@ -217,7 +215,7 @@ void write_needle(JsonWriter& json, const NeedleChoice& needle) {
 void write_plan(JsonWriter& json, const Plan& plan) {
   json.open_object();
   json.key("gauge");
-  write_gauge(json, plan.gauge);
+  write_gauge(json, plan.gauge, plan.readings);
   json.key("category").whole(plan.category);
   json.key("categoryGiven").yes_no(plan.category_given);
   json.key("foot");
@@ -229,6 +227,11 @@ void write_plan(JsonWriter& json, const Plan& plan) {
   write_length(json, plan.length);
   json.key("legFit");
   write_leg_fit(json, plan.leg_fit);
+  json.key("edgeStitches").whole(plan.edge_stitches.value());
+  if (plan.larger_needle) {
+    json.key("largerNeedle");
+    write_larger_needle(json, *plan.larger_needle);
+  }
   json.key("lines");
   write_lines(json, plan.lines);
   json.key("rounds");
@@ -239,6 +242,7 @@ void write_plan(JsonWriter& json, const Plan& plan) {
   write_needle(json, plan.needle);
   if (plan.firmness) json.key("firmness").text(word_of(*plan.firmness));
   json.key("minutes").real(plan.time.minutes());
+  json.key("minutesError").real(plan.time_error);
   json.key("cautions");
   write_problems(json, plan.cautions);
   json.key("working");

@@ -31,6 +31,8 @@ inline constexpr std::string_view kProblemCodes[] = {
     "leg_too_short",
     "no_room_for_rib",
     "too_many_rounds",
+    "leg_too_wide",
+    "no_room_to_widen",
     "stretched_too_narrow",
     "shoe_out_of_range",
     "girth_out_of_range",

@@ -12,9 +12,25 @@ const char* word_of(Work work) {
     case Work::make_one_left:
       return "m1l";
     case Work::make_one_right:
+      return "m1r";
+    case Work::make_one_purl:
       break;
   }
-  return "m1r";
+  return "m1p";
+}
+
+const char* word_of(ToeSides sides) {
+  switch (sides) {
+    case ToeSides::none:
+      return "none";
+    case ToeSides::both:
+      return "both";
+    case ToeSides::great:
+      return "great";
+    case ToeSides::little:
+      break;
+  }
+  return "little";
 }
 
 const char* word_of(Section section) {
@@ -23,6 +39,8 @@ const char* word_of(Section section) {
       return "toe";
     case Section::spiral:
       return "spiral";
+    case Section::widening:
+      return "widening";
     case Section::cuff:
       break;
   }
@@ -60,6 +78,9 @@ void write_toe(JsonWriter& json, const Toe& toe) {
   json.key("increaseRounds").whole(toe.increase_rounds);
   json.key("counts").open_list();
   for (const int count : toe.counts) json.whole(count);
+  json.close_list();
+  json.key("sides").open_list();
+  for (const ToeSides sides : toe.sides) json.text(word_of(sides));
   json.close_list();
   json.close_object();
 }

@@ -89,7 +89,7 @@ void write_working(JsonWriter& json) {
 
 // ["k", 2]
 void write_run(JsonWriter& json) {
-  constexpr std::string_view kWork[] = {"k", "p", "m1l", "m1r"};
+  constexpr std::string_view kWork[] = {"k", "p", "m1l", "m1r", "m1p"};
   open_definition(json, "run", "What is worked, and how many times", "array");
   json.key("prefixItems").open_list();
   json.open_object();

@@ -19,6 +19,7 @@ inline constexpr std::string_view kWorkingFigures[] = {
     "stitchCount",
     "heelUse",
     "legFit",
+    "widening",
     // The making.
     "castOn",
     "toeRounds",
@@ -33,6 +34,7 @@ inline constexpr std::string_view kWorkingFigures[] = {
     "mPerSock",
     "mWithMargin",
     "balls",
+    "substitute",
     "gPerPair",
     "needle",
     "cable",
@@ -56,6 +58,7 @@ inline constexpr std::string_view kWorkingRules[] = {
     "stitch_count_named",
     "heel_use",
     "leg_fit",
+    "widening",
     // The making.
     "cast_on",
     "toe_rounds",
@@ -70,6 +73,7 @@ inline constexpr std::string_view kWorkingRules[] = {
     "yarn_sock",
     "yarn_pair",
     "balls",
+    "substitute",
     "mass",
     "needle",
     "cable",
