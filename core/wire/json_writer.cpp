@@ -1,27 +1,41 @@
 #include "json_writer.h"
 
+#include <algorithm>
 #include <array>
 #include <cmath>
+#include <cstring>
 
 #include <nlohmann/json.hpp>
 
 namespace twinround {
+namespace {
 
-std::string json_number(double value) {
-  // The digits that the library's own dump writes (Grisu2): libc++ 13 has no std::to_chars for
-  // doubles, and asking for them here spares the page a whole writer. The sum turns -0 into 0.
-  std::array<char, 64> buffer;
-  const char* end =
-      nlohmann::detail::to_chars(buffer.data(), buffer.data() + buffer.size(), value + 0.0);
-  std::string digits(buffer.data(), static_cast<std::size_t>(end - buffer.data()));
-  if (digits.ends_with(".0")) digits.resize(digits.size() - 2);
+using NumberText = std::array<char, 64>;
+
+// The digits that the library's own dump writes (Grisu2): libc++ 13 has no std::to_chars for
+// doubles, and asking for them here spares the page a whole writer. The sum turns -0 into 0.
+std::string_view digits_of(double value, NumberText& text) {
+  const char* end = nlohmann::detail::to_chars(text.data(), text.data() + text.size(), value + 0.0);
+  std::string_view digits(text.data(), static_cast<std::size_t>(end - text.data()));
+  if (digits.ends_with(".0")) digits.remove_suffix(2);
   return digits;
 }
 
+bool needs_escape(char c) {
+  return c == '"' || c == '\\' || static_cast<unsigned char>(c) < 0x20;
+}
+
+}  // namespace
+
+std::string json_number(double value) {
+  NumberText text;
+  return std::string(digits_of(value, text));
+}
+
 JsonWriter& JsonWriter::key(std::string_view name) {
-  if (needs_comma_) written_ += ',';
+  if (needs_comma_) add(',');
   quoted(name);
-  written_ += ':';
+  add(':');
   needs_comma_ = false;
   return *this;
 }
@@ -32,7 +46,7 @@ void JsonWriter::open_object() {
 }
 
 void JsonWriter::close_object() {
-  written_ += '}';
+  add('}');
   needs_comma_ = true;
 }
 
@@ -42,13 +56,14 @@ void JsonWriter::open_list() {
 }
 
 void JsonWriter::close_list() {
-  written_ += ']';
+  add(']');
   needs_comma_ = true;
 }
 
 void JsonWriter::real(double number) {
   all_finite_ = all_finite_ && std::isfinite(number);
-  value(std::isfinite(number) ? json_number(number) : "0");
+  NumberText text;
+  value(std::isfinite(number) ? digits_of(number, text) : "0");
 }
 
 void JsonWriter::whole(int number) {
@@ -69,28 +84,48 @@ void JsonWriter::literal(std::string_view json) {
 }
 
 void JsonWriter::value(std::string_view json) {
-  if (needs_comma_) written_ += ',';
-  written_ += json;
+  if (needs_comma_) add(',');
+  add(json);
   needs_comma_ = true;
 }
 
 void JsonWriter::quoted(std::string_view words) {
-  constexpr char kHex[] = "0123456789abcdef";
-  written_ += '"';
-  for (const char c : words) {
-    const auto byte = static_cast<unsigned char>(c);
+  constexpr std::string_view kHex = "0123456789abcdef";
+  add('"');
+  std::size_t plain = 0;  // where the stretch not yet added begins
+  for (std::size_t at = 0; at < words.size(); ++at) {
+    const char c = words[at];
+    if (!needs_escape(c)) continue;
+    add(words.substr(plain, at - plain));
+    plain = at + 1;
     if (c == '"' || c == '\\') {
-      written_ += '\\';
-      written_ += c;
-    } else if (byte < 0x20) {
-      written_ += "\\u00";
-      written_ += kHex[byte >> 4U];
-      written_ += kHex[byte & 0xFU];
+      add('\\');
+      add(c);
     } else {
-      written_ += c;
+      add("\\u00");
+      add(kHex[static_cast<unsigned char>(c) >> 4U]);
+      add(kHex[static_cast<unsigned char>(c) & 0xFU]);
     }
   }
-  written_ += '"';
+  add(words.substr(plain));
+  add('"');
+}
+
+void JsonWriter::add(std::string_view json) {
+  if (json.empty()) return;
+  if (room_.size() - used_ < json.size()) make_room(json.size());
+  std::memcpy(room_.data() + used_, json.data(), json.size());
+  used_ += json.size();
+}
+
+void JsonWriter::add(char c) {
+  if (used_ == room_.size()) make_room(1);
+  room_[used_++] = c;
+}
+
+void JsonWriter::make_room(std::size_t bytes) {
+  constexpr std::size_t kFirstRoom = 16384;  // most plans fit
+  room_.resize(std::max(kFirstRoom, 2 * room_.size() + bytes));
 }
 
 }  // namespace twinround

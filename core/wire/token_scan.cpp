@@ -42,10 +42,16 @@ bool is_json_number(std::string_view token) {
   return at == token.size();
 }
 
+// Without an exponent it takes more than 300 digits to leave the range of a double.
+bool may_be_too_large(std::string_view token) {
+  return token.size() > 300 || token.find_first_of("eE") != std::string_view::npos;
+}
+
 std::optional<NullMeaning> null_meaning(std::string_view token) {
   if (token == "null") return NullMeaning::null;
   if (token == "NaN" || token == "Infinity" || token == "-Infinity") return NullMeaning::not_finite;
-  if (is_json_number(token) && std::isinf(std::strtod(std::string(token).c_str(), nullptr))) {
+  if (may_be_too_large(token) && is_json_number(token) &&
+      std::isinf(std::strtod(std::string(token).c_str(), nullptr))) {
     return NullMeaning::too_large;
   }
   return std::nullopt;

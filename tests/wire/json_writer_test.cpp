@@ -83,6 +83,17 @@ TEST(JsonWriter, EscapesWhatAStringCannotHold) {
   EXPECT_EQ(json.written(), "\"\\\"\\\\/\\u000a\\u001f\\u0000\x7F\xC3\xA9\"");
 }
 
+TEST(JsonWriter, WritesEmptyAndVeryLongTextsAlike) {
+  JsonWriter json;
+  json.open_list();
+  json.text(std::string_view());
+  const std::string long_text(100000, 'x');
+  json.text(long_text);
+  json.close_list();
+  EXPECT_EQ(json.written(), "[\"\",\"" + long_text + "\"]");
+  EXPECT_EQ(JsonWriter().written(), "");
+}
+
 TEST(JsonWriter, OwnsUpToAFigureThatIsNone) {
   for (const double value : {std::nan(""), std::numeric_limits<double>::infinity(), -HUGE_VAL}) {
     JsonWriter json;

@@ -29,8 +29,8 @@ int reference_cast_on(int n, int tip_hundredths) {
 // (j - 1)/(R - 1) >= (2 i - 1)/(2 all). Round: the same of sqrt(1 - ((R - j)/(R - 1))^2), squared
 // on both sides to stay whole.
 int due(ToeShape shape, int i, int all, int rounds) {
-  const std::int64_t half_steps = 2 * i - 1;
-  const std::int64_t of = 2 * all;
+  const std::int64_t half_steps = std::int64_t{2} * i - 1;
+  const std::int64_t of = std::int64_t{2} * all;
   const std::int64_t last = rounds - 1;
   for (std::int64_t j = 2; j <= rounds; ++j) {
     const std::int64_t gone = j - 1;

@@ -102,6 +102,7 @@ CountInput woman_at_18(double widest_stitch_mm) {
 
 std::vector<std::string> named(const std::vector<RibThatFits>& ribs) {
   std::vector<std::string> names;
+  names.reserve(ribs.size());
   for (const RibThatFits& rib : ribs) {
     names.push_back("k" + std::to_string(rib.knit) + "p" + std::to_string(rib.purl) + " on " +
                     std::to_string(rib.count.value()));

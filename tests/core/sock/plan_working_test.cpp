@@ -14,7 +14,6 @@
 namespace twinround {
 namespace {
 
-using test::mm;
 using test::planned;
 using test::with_rib;
 using test::woman_in_worsted;

@@ -92,6 +92,7 @@ inline std::string word_in(const Problem& problem, const std::string& name) {
 // "code@field" of each, in order: a whole list in one comparison.
 inline std::vector<std::string> told(const std::vector<Problem>& all) {
   std::vector<std::string> list;
+  list.reserve(all.size());
   for (const Problem& one : all) list.push_back(one.code + "@" + one.field);
   return list;
 }
@@ -135,6 +136,7 @@ inline int rounds_of(const Plan& plan, Section section) {
 // `counts` as plain numbers.
 inline std::vector<int> values(const std::vector<Stitches>& counts) {
   std::vector<int> plain;
+  plain.reserve(counts.size());
   for (const Stitches count : counts) plain.push_back(count.value());
   return plain;
 }
