@@ -205,20 +205,20 @@ INSTANTIATE_TEST_SUITE_P(BothShapes, ToeOfAnySize, testing::Values(ToeShape::rou
                          });
 
 TEST(ToeRound, PlainIsAllKnitInBothHalves) {
-  EXPECT_EQ(stitch_by_stitch(plain_round(Stitches(10)).first), "kkkkk");
-  EXPECT_EQ(stitch_by_stitch(plain_round(Stitches(10)).second), "kkkkk");
+  EXPECT_EQ(stitch_by_stitch(toe_round(Stitches(10), ToeSides::none).first), "kkkkk");
+  EXPECT_EQ(stitch_by_stitch(toe_round(Stitches(10), ToeSides::none).second), "kkkkk");
 }
 
 TEST(ToeRound, AnIncreaseRoundMakesOneAtEachEdgeOfEachHalf) {
   // k1, M1R, k to the last stitch, M1L, k1: worked on 5 stitches, leaves 7.
-  const RoundLine line = increase_round(Stitches(10));
+  const RoundLine line = toe_round(Stitches(10), ToeSides::both);
   EXPECT_EQ(stitch_by_stitch(line.first), "k>kkk<k");
   EXPECT_EQ(line.second, line.first);
 }
 
 TEST(ToeRound, AnIncreaseRoundAddsFour) {
   for (int before = 8; before <= 396; before += 2) {
-    const RoundLine line = increase_round(Stitches(before));
+    const RoundLine line = toe_round(Stitches(before), ToeSides::both);
     EXPECT_EQ((stitches_after(line.first) + stitches_after(line.second)).value(), before + 4);
     const std::string stitches = stitch_by_stitch(line);
     EXPECT_EQ(std::count(stitches.begin(), stitches.end(), 'k'), before);
