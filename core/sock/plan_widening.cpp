@@ -1,5 +1,7 @@
 #include <algorithm>
+#include <cstddef>
 #include <string>
+#include <vector>
 
 #include "message_words.h"
 #include "plan_parts.h"
@@ -18,8 +20,11 @@ Problem leg_too_wide(const LegFit& fit) {
            {"use", fit.worst_use}},
           {},
           "The leg is " + cm(fit.widest_girth) +
-              " round, and no widening of this rib passes it. Make the leg end below " +
-              cm(*fit.fails_from) + ", choose a finer rib, or a larger needle."};
+              " round, and no widening of this rib passes it. " +
+              (*fit.fails_from > Length::from_mm(0)
+                   ? "Make the leg end below " + cm(*fit.fails_from) + ", choose"
+                   : "Choose") +
+              " a finer rib, or a larger needle."};
 }
 
 Problem no_room_to_widen(Rounds spiral, std::size_t stages) {
@@ -28,8 +33,8 @@ Problem no_room_to_widen(Rounds spiral, std::size_t stages) {
       "no_room_to_widen",
       {{"rounds", static_cast<double>(spiral.value())}, {"stages", static_cast<double>(stages)}},
       {},
-      "The leg needs more widening rounds than the rib has rounds. Make the cuff or the toe "
-      "shorter."};
+      "The leg needs more widening rounds than the rib has rounds below the place that needs them. "
+      "Make the cuff or the toe shorter."};
 }
 
 // The widening round lies just below the height where it is needed, so that the wider tube is
@@ -39,17 +44,16 @@ int round_below(Length height, const LegToWiden& input) {
   return (input.spiral + input.cuff).value() - above - 1;
 }
 
-// In knitting order, one round apart at least, and below the cuff: the cuff begins as wide as it
-// ends.
-void place_rounds(std::vector<WideningStage>& stages, const LegToWiden& input) {
-  const int count = static_cast<int>(stages.size());
-  int earliest = 0;
-  for (int i = 0; i < count; ++i) {
-    WideningStage& stage = stages[static_cast<std::size_t>(i)];
-    const int latest = input.spiral.value() - (count - i);
-    stage.round = std::clamp(round_below(stage.needed_from, input), earliest, latest);
-    earliest = stage.round + 1;
+// Below the cuff, which begins as wide as it ends, and one round apart at least: where two are
+// needed at one height the earlier goes lower, for the later one cannot wait. Whether the rib has
+// the rounds for that.
+bool place_rounds(std::vector<WideningStage>& stages, const LegToWiden& input) {
+  int next = input.spiral.value();
+  for (auto stage = stages.rbegin(); stage != stages.rend(); ++stage) {
+    stage->round = std::min(round_below(stage->needed_from, input), next - 1);
+    next = stage->round;
   }
+  return next >= 0;
 }
 
 LegFit fit_of(const LegToWiden& input, Stitches n) {
@@ -69,10 +73,9 @@ Result<WidenedLeg> widen_leg(const LegToWiden& input) {
     rib = *wider;
     widened.fit = fit_of(input, rib.stitches);
   }
-  if (static_cast<int>(widened.stages.size()) > input.spiral.value()) {
+  if (!place_rounds(widened.stages, input)) {
     return no_room_to_widen(input.spiral, widened.stages.size());
   }
-  place_rounds(widened.stages, input);
   return widened;
 }
 
