@@ -109,7 +109,9 @@ inline PlanRequest random_request(Dice& dice) {
   if (dice.chance(0.3)) request.length_ease = dice.between(-0.10, 0.10);
   if (dice.chance(0.3)) request.toe_share = dice.between(0.05, 0.50);
   if (dice.chance(0.3)) request.tip_share = dice.between(0.10, 1.0);
-  if (dice.chance(0.3)) request.toe_shape = ToeShape::even;
+  if (dice.chance(0.4)) {
+    request.toe_shape = dice.chance(0.5) ? ToeShape::even : ToeShape::left_right;
+  }
   if (dice.chance(0.1)) request.stitch_count = 2 * dice.whole(4, 60);
   if (dice.chance(0.2)) request.yarn_margin = dice.between(0, 0.5);
   return request;

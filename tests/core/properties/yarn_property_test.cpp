@@ -22,7 +22,8 @@ void expect_same(Length a, Length b) {
 TEST(EveryYarnNeed, AddsUpFromItsSectionsToThePair) {
   for_random_plans(kTimes, [](const PlanRequest& request, const Plan& plan, Dice&) {
     const YarnNeed& need = plan.yarn.need;
-    expect_same(need.cast_on + need.toe + need.spiral + need.cuff + need.bind_off + need.tails,
+    expect_same(need.cast_on + need.toe + need.spiral + need.widening + need.cuff + need.bind_off +
+                    need.tails,
                 need.sock);
     expect_same(need.pair, need.sock + need.sock);
     expect_same(need.with_margin, need.pair + request.yarn_margin * need.pair);
@@ -32,18 +33,20 @@ TEST(EveryYarnNeed, AddsUpFromItsSectionsToThePair) {
 
 TEST(EveryYarnNeed, IsItsLoopsRoundByRound) {
   for_random_plans(kTimes, [](const PlanRequest& request, const Plan& plan, Dice&) {
-    Length toe, spiral, cuff;
+    Length toe, spiral, widening, cuff;
     for (const RoundSpan& span : plan.rounds) {
       const Length yarn = plan.yarn.loop * (span.rounds * span.stitches);
-      Length& section = span.section == Section::toe      ? toe
-                        : span.section == Section::spiral ? spiral
-                                                          : cuff;
+      Length& section = span.section == Section::toe        ? toe
+                        : span.section == Section::spiral   ? spiral
+                        : span.section == Section::widening ? widening
+                                                            : cuff;
       section = section + yarn;
     }
     const YarnNeed& need = plan.yarn.need;
     expect_same(need.cast_on, plan.yarn.loop * plan.toe.cast_on.value());
     expect_same(need.toe, toe);
     expect_same(need.spiral, spiral);
+    expect_same(need.widening, widening);
     expect_same(need.cuff, cuff);
     expect_same(need.tails, test::mm(400));
     const Length heel = request.foot.heel_ankle_girth.value_or(1.45 * *request.foot.ball_girth);

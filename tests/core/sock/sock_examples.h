@@ -108,14 +108,16 @@ inline Plan planned(const PlanRequest& request) {
   return Plan{};
 }
 
-// Stitch by stitch, one letter each: k, p, < (make one left), > (make one right).
+// Stitch by stitch, one letter each: k, p, < (make one left), > (make one right), + (make one
+// purl).
 inline std::string stitch_by_stitch(const HalfLine& half) {
   std::string letters;
   for (const Run& run : half) {
-    const char letter = run.work == Work::knit            ? 'k'
-                        : run.work == Work::purl          ? 'p'
-                        : run.work == Work::make_one_left ? '<'
-                                                          : '>';
+    const char letter = run.work == Work::knit             ? 'k'
+                        : run.work == Work::purl           ? 'p'
+                        : run.work == Work::make_one_left  ? '<'
+                        : run.work == Work::make_one_right ? '>'
+                                                           : '+';
     letters.append(static_cast<std::string::size_type>(run.times), letter);
   }
   return letters;
@@ -123,6 +125,13 @@ inline std::string stitch_by_stitch(const HalfLine& half) {
 
 inline std::string stitch_by_stitch(const RoundLine& line) {
   return stitch_by_stitch(line.first) + stitch_by_stitch(line.second);
+}
+
+// A half as it reads from its other end, on the mirrored sock: an increase leans the other way.
+inline std::string mirrored(std::string half) {
+  std::string turned(half.rbegin(), half.rend());
+  for (char& stitch : turned) stitch = stitch == '<' ? '>' : stitch == '>' ? '<' : stitch;
+  return turned;
 }
 
 inline int rounds_of(const Plan& plan, Section section) {
