@@ -86,6 +86,11 @@ void hear_faults_of_the_sock(Told& told) {
   // Long and flat: a toe of half the foot and a cuff as high as the leg.
   told.hear(
       full_request().with("/toe/share", "0.5").with("/cuffMm", "300").with("/legHeightMm", "420"));
+  // Ten widenings for such an ankle, and a rib of four rounds.
+  told.hear(full_request()
+                .with("/swatch/readings/0/rounds", "3")
+                .with("/stitchCount", "24")
+                .with("/foot/ankleGirthMm", "600"));
   told.hear(full_request().with("/swatch/readings/0/rounds", "600"));
   told.hear(full_request().without("/stitchCount").with("/swatch/readings/0/stitches", "400"));
 }

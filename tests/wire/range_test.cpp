@@ -33,6 +33,8 @@ const std::vector<Range> kRanges = {
     {"/yarn/category", 0, 7},
     {"/yarn/ballG", 5, 2000},
     {"/yarn/ballM", 5, 5000},
+    {"/yarn/substitute/ballG", 5, 2000},
+    {"/yarn/substitute/ballM", 5, 5000},
     {"/foot/lengthMm", 80, 400},
     {"/foot/ballGirthMm", 80, 400},
     {"/foot/heelAnkleGirthMm", 80, 600},

@@ -87,6 +87,8 @@ RequestText full_request() {
           {"/yarn/category", "4"},
           {"/yarn/ballG", "100"},
           {"/yarn/ballM", "200"},
+          {"/yarn/substitute/ballG", "50"},
+          {"/yarn/substitute/ballM", "105"},
           {"/foot/lengthMm", "246"},
           {"/foot/ballGirthMm", "228"},
           {"/foot/heelAnkleGirthMm", "310"},

@@ -28,7 +28,8 @@ class RequestText {
   std::vector<std::pair<std::string, std::string>> leaves_;
 };
 
-// Every field that a request can have beside a measured foot, as in the contract's example.
+// Every field that a request can have beside a measured foot: the contract's example, and another
+// yarn.
 RequestText full_request();
 // A label, a measured foot and a leg: the least there is.
 RequestText least_request();

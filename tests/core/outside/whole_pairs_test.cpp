@@ -85,10 +85,23 @@ const std::vector<Band> kBands = {{"worsted", 20, 250, 330},
                                   {"sport", 26, 350, 460},
                                   {"fingering", 32, 390, 500}};
 
-double pair_yd(const AdultFeet& feet, double leg_mm, const Band& band) {
+Plan pair_of(const AdultFeet& feet, double leg_mm, const Band& band) {
   return planned(with_swatch(mean_foot(feet, leg_mm), band.stitches_over_4_in,
-                             1.4 * band.stitches_over_4_in, 101.6))
-      .yarn.need.with_margin.yd();
+                             1.4 * band.stitches_over_4_in, 101.6));
+}
+
+double pair_yd(const AdultFeet& feet, double leg_mm, const Band& band) {
+  return pair_of(feet, leg_mm, band).yarn.need.with_margin.yd();
+}
+
+// What the stitches that a widening adds take in the pair, margin included.
+double widening_yd(const Plan& plan) {
+  int more = 0;
+  for (const RoundSpan& span : plan.rounds) {
+    if (span.section == Section::toe) continue;
+    more += span.rounds * (span.stitches - plan.stitches.value());
+  }
+  return (2 * 1.10 * more * plan.yarn.loop).yd();
 }
 
 TEST(WholePairs, LieInTheTradesBandsForAWomanToTheMidCalf) {

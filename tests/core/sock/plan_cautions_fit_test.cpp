@@ -133,33 +133,59 @@ TEST(Cautions, EaseOutsideOffersRibsThatFit) {
   EXPECT_FALSE(with_ease(-0.01).ribs_that_fit.empty());
 }
 
-TEST(Cautions, ALegTooWideForTheTubeIsSaidWithACountThatPasses) {
+TEST(Cautions, ALegThatIsWidenedIsSaidWithWhereFromAndToWhat) {
+  // 32 and 44.8 over 4 in: T = 228 x 0.9 x 32/101.6 = 64.63, so 64 of 6.23558 mm at most, which
+  // pass 0.85 x 399.08 = 339.22. At 330 mm the leg is 216 + 184 x (330 - 110.7)/228.78 = 392.38
+  // round; it passes 339.22 at 110.7 + (123.22/184) x 228.78 = 263.9 mm. 80 stitches of k2 p3 pass
+  // 424.0.
   PlanRequest request = with_swatch(woman_in_worsted(), 32, 44.8, 101.6);
   request.leg_height = mm(330);
   request.foot.calf_girth = mm(400);
   const Plan plan = planned(request);
-  const auto tight = find_code(plan.cautions, "leg_too_tight");
-  ASSERT_TRUE(tight.has_value());
-  EXPECT_EQ(tight->field, "/legHeightMm");
-  EXPECT_EQ(word_in(*tight, "place"), "edge");
-  EXPECT_EQ(word_in(*tight, "girth"), "measured");
-  EXPECT_GT(*number_in(*tight, "use"), 0.85);
-  ASSERT_TRUE(number_in(*tight, "stitches").has_value());
-  request.stitch_count = static_cast<int>(*number_in(*tight, "stitches"));
-  EXPECT_FALSE(says(planned(request).cautions, "leg_too_tight"));
-  request.stitch_count = *request.stitch_count - 4;
-  EXPECT_TRUE(says(planned(request).cautions, "leg_too_tight"));
+  const auto widened = find_code(plan.cautions, "leg_widened");
+  ASSERT_TRUE(widened.has_value());
+  EXPECT_EQ(widened->field, "/legHeightMm");
+  EXPECT_EQ(word_in(*widened, "girth"), "measured");
+  EXPECT_EQ(number_in(*widened, "from"), 64);
+  EXPECT_EQ(number_in(*widened, "to"), 80);
+  EXPECT_NEAR(*number_in(*widened, "heightMm"), 263.9, 0.05);
+  EXPECT_NEAR(*number_in(*widened, "girthMm"), 392.38, 0.005);
+  // 80 from the start need no widening, nor 76 (402.8); 72 do (381.6).
+  for (const int count : {80, 76, 72}) {
+    request.stitch_count = count;
+    EXPECT_EQ(says(planned(request).cautions, "leg_widened"), count == 72) << count;
+  }
 }
 
-TEST(Cautions, AnAnkleTooWideIsSaidAsTheAnkle) {
+TEST(Cautions, AnAnkleTooWideIsWidenedForFromTheFloor) {
   PlanRequest request = woman_in_worsted();
-  request.stitch_count = 24;  // passes 0.85 x 24 x 9.97692 = 203.5
+  request.stitch_count = 24;  // passes 0.85 x 24 x 9.97692 = 203.5; 30 pass 254.4
   request.foot.calf_girth = mm(180);
-  const auto tight = find_code(planned(request).cautions, "leg_too_tight");
-  ASSERT_TRUE(tight.has_value());
-  EXPECT_EQ(word_in(*tight, "place"), "ankle");
-  EXPECT_EQ(word_in(*tight, "girth"), "measured");
-  EXPECT_EQ(number_in(*tight, "heightMm"), 0);
+  const auto widened = find_code(planned(request).cautions, "leg_widened");
+  ASSERT_TRUE(widened.has_value());
+  EXPECT_EQ(word_in(*widened, "girth"), "measured");
+  EXPECT_EQ(number_in(*widened, "heightMm"), 0);
+  EXPECT_EQ(number_in(*widened, "girthMm"), 216);  // the ankle's, not the edge's
+  EXPECT_EQ(number_in(*widened, "to"), 30);
+}
+
+TEST(Cautions, HalvesLeftUnevenAreSaidWithTheRoundAndTheStitches) {
+  // k3 p1 on 44: eleven repeats, so both columns grow at once (k4 p2, 66). Straight: each half of
+  // 22 is five repeats and two knits, or a knit and a purl and five repeats: 10 made against 12.
+  PlanRequest request = with_rib(woman_in_worsted(), 3, 1, 0);
+  request.stitch_count = 44;  // passes 0.85 x 438.98 = 373.1
+  request.foot.calf_girth = mm(452);
+  request.leg_height = mm(350);
+  const Plan plan = planned(request);
+  ASSERT_EQ(plan.widening.size(), 1U);
+  const auto crosses = find_code(plan.cautions, "stitch_crosses");
+  ASSERT_TRUE(crosses.has_value());
+  EXPECT_EQ(crosses->field, "/rib");
+  EXPECT_EQ(number_in(*crosses, "stitches"), -1);  // 32 and 34: one comes back to the first half
+  EXPECT_EQ(number_in(*crosses, "round"), plan.widening[0].round);
+  request.rib.knit = 2;  // k2 p2: even halves whatever the count
+  request.rib.purl = 2;
+  EXPECT_FALSE(says(planned(request).cautions, "stitch_crosses"));
 }
 
 struct Legs {
@@ -170,7 +196,7 @@ struct Legs {
   const char* girth = "";
 };
 
-TEST(Cautions, ATightLegSaysWhetherItsGirthWasMeasured) {
+TEST(Cautions, AWidenedLegSaysWhetherItsGirthWasMeasured) {
   // Ankle height 0.45 x 246 = 110.7 mm, calf height 1.38 x 246 = 339.5 mm. Below the one only the
   // ankle's girth counts, above the other only the calf's, between them both.
   const std::vector<Legs> table = {
@@ -194,9 +220,9 @@ TEST(Cautions, ATightLegSaysWhetherItsGirthWasMeasured) {
     request.foot.calf_girth.reset();
     if (row.ankle) request.foot.ankle_girth = mm(216);
     if (row.calf) request.foot.calf_girth = mm(373);
-    const auto tight = find_code(planned(request).cautions, "leg_too_tight");
-    ASSERT_TRUE(tight.has_value());
-    EXPECT_EQ(word_in(*tight, "girth"), row.girth);
+    const auto widened = find_code(planned(request).cautions, "leg_widened");
+    ASSERT_TRUE(widened.has_value());
+    EXPECT_EQ(word_in(*widened, "girth"), row.girth);
   }
 }
 
