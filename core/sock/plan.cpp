@@ -108,9 +108,11 @@ std::vector<T> joined(std::vector<T> some, const std::vector<T>& more) {
   return some;
 }
 
-// Where the ease is off whatever the count, another rib would do better.
-bool rib_is_the_trouble(const Plan& plan, const CountAdvice& advice, const CountInput& input) {
-  return !count_is_good(advice.count, input) || clearly_above(kTightestEase, plan.girth_ease) ||
+// Where the ease is off whatever the count, or no count could be advised at all, another rib would
+// do better.
+bool rib_is_the_trouble(const Plan& plan, const CountAdvice* advice, const CountInput& input) {
+  return !advice || !count_is_good(advice->count, input) ||
+         clearly_above(kTightestEase, plan.girth_ease) ||
          clearly_above(plan.girth_ease, kLoosestEase);
 }
 
@@ -168,12 +170,10 @@ Result<Plan> make_plan(const PlanRequest& request) {
   if (!problems.empty()) return problems;
 
   Plan plan = composed(request, fabric.value(), foot.value(), n.value(), sock.value());
-  const CountAdvice* advised = nullptr;
-  if (advice.ok()) {
-    advised = &advice.value();
-    plan.advised = advised->count;
-    if (rib_is_the_trouble(plan, *advised, count_input))
-      plan.ribs_that_fit = ribs_that_fit(count_input);
+  const CountAdvice* advised = advice.ok() ? &advice.value() : nullptr;
+  if (advised) plan.advised = advised->count;
+  if (rib_is_the_trouble(plan, advised, count_input)) {
+    plan.ribs_that_fit = ribs_that_fit(count_input);
   }
   plan.cautions = joined(cautions_of_fit(request, fabric.value(), plan, advised),
                          cautions_of_making(request, fabric.value(), plan));
