@@ -98,7 +98,11 @@ function nodeTests(folder, options) {
 
 const testLayers = ['base', 'facts', 'sock', 'wire'];
 
-/** @returns {Array<{ name: string, needs?: string[], alone?: boolean, run: () => Promise<object> }>} */
+/**
+ * `slow` suites start first, so that the quick ones fill what is left; one `alone` uses all processors.
+ * @typedef {{ name: string, needs?: string[], slow?: boolean, alone?: boolean, run: () => Promise<object> }} Suite
+ * @returns {Suite[]}
+ */
 export function allSuites() {
   const cpp = listed(['core', 'wasm', 'tools', 'tests'], /\.(h|cpp)$/);
   return [
@@ -152,6 +156,7 @@ export function allSuites() {
     ...testLayers.map((layer) =>
       googleTest(`sanitized ${layer}`, at('build', 'asan', 'tests', `test_${layer}`), [], {
         needs: ['asan'],
+        slow: true,
         env: { UBSAN_OPTIONS: 'print_stacktrace=1' },
       }),
     ),
@@ -168,7 +173,6 @@ export function allSuites() {
     ...nodeTests('must_not_compile', { needs: ['native'] }),
     ...nodeTests('tools', { needs: ['native', 'wasm'] }),
     ...nodeTests('golden', { needs: ['native', 'wasm'] }),
-    // Alone, for they measure how quickly the page answers.
-    ...nodeTests('browser', { needs: ['native', 'site'], alone: true }),
+    ...nodeTests('browser', { needs: ['native', 'site'], slow: true }),
   ];
 }

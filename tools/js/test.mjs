@@ -49,8 +49,13 @@ async function main(words) {
     ({ name, needs = [], run }) =>
     () =>
       tell(name, needs, run);
-  await runPool(suites.filter((suite) => !suite.alone).map(job), os.cpus().length);
-  await runPool(suites.filter((suite) => suite.alone).map(job), 1);
+  const together = suites.filter((suite) => !suite.alone);
+  const slowFirst = [
+    ...together.filter(({ slow }) => slow),
+    ...together.filter(({ slow }) => !slow),
+  ];
+  await runPool(slowFirst.map(job), os.cpus().length);
+  await runPool(suites.filter(({ alone }) => alone).map(job), 1);
 }
 
 try {
