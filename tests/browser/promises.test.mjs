@@ -78,7 +78,7 @@ test('a browser without WebAssembly is told so in words, and the fields are clos
   await alert.waitFor();
   assert.match(await alert.textContent(), /WebAssembly is missing/);
   assert.equal(await page.locator('#f-foot-lengthMm').isDisabled(), true);
-  assert.equal((await readNote(page)).wraps, '8');
+  assert.equal((await readNote(page))['wraps a sock'], '8');
 });
 
 test('a module that does not start is told in words', async () => {

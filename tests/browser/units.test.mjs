@@ -141,8 +141,10 @@ test('yarn, mass, shares, time and counts are written plainly', () => {
   assert.equal(formatTime(90), '1 h 30 min');
 });
 
-test('a converted field keeps more figures than a sentence does', () => {
-  assert.equal(inputText('length', 246, 'in'), '9.69');
+test('a converted field is text as one types it', () => {
+  assert.equal(inputText('length', 246, 'in'), '9 5/8');
+  assert.equal(inputText('length', 12.7, 'in'), '1/2');
+  assert.equal(inputText('length', 25.4, 'in'), '1');
   assert.equal(inputText('length', 241.3, 'cm'), '24.1');
   assert.equal(inputText('yarn', 200, 'yd'), '219');
   assert.equal(inputText('mass', 100, 'oz'), '3.53');

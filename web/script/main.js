@@ -2,7 +2,7 @@
 import { startCore } from './core.js';
 import {
   closeForm,
-  countExamples,
+  examplesLeft,
   gatherProblems,
   listen,
   readDraft,
@@ -55,7 +55,7 @@ function begin(answer) {
       system: state.system,
       problems: told,
       lastGood: tellGood(told, good.state).join(', '),
-      examples: countExamples(state),
+      examples: examplesLeft(state),
       trouble,
     };
     showPlan(document, showing);

@@ -4,5 +4,6 @@ export { problemWords } from './en/problems.js';
 export { cautionWords } from './en/cautions.js';
 export { pageWords } from './en/page.js';
 export { drawingWords } from './en/drawing.js';
+export { measureWords } from './en/measures.js';
 export { planWords } from './en/plan.js';
 export { figureWords, numberWords, perWords, ruleWords, sourceWords } from './en/working.js';

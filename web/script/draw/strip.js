@@ -41,6 +41,9 @@ export function drawStrip(document, plan, { width, name, labels, end }) {
     /** @type {number[]} */ rounds,
     /** @type {number} */ high,
   ) => svg(document, 'path', { class: kind, d: rounds.map((round) => tick(round, high)).join('') });
+  // A short cuff's name would stand in the words at the end.
+  const hasRoom = (/** @type {{ from: number }} */ { from }) =>
+    from === 0 || width - from * step > 96;
   return svg(
     document,
     'svg',
@@ -57,9 +60,11 @@ export function drawStrip(document, plan, { width, name, labels, end }) {
     path('tick', all, 5),
     path('tick moves', moves, 13),
     path('tick increases', increases, 24),
-    ...sections.map(({ section, from }) =>
-      text(document, labels[section] ?? section, { class: 'strip-text', x: from * step, y: 44 }),
-    ),
+    ...sections
+      .filter(hasRoom)
+      .map(({ section, from }) =>
+        text(document, labels[section] ?? section, { class: 'strip-text', x: from * step, y: 44 }),
+      ),
     text(document, end, { class: 'strip-text', x: width, y: 44, 'text-anchor': 'end' }),
   );
 }

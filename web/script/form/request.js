@@ -73,7 +73,8 @@ function chosen(field, typed) {
 export function readDraft(draft) {
   const rows = usedRows(draft);
   /** @type {Record<string, any>} */
-  const request = { version: 1 };
+  // A foot there is, be it empty: so the core says what of it is missing.
+  const request = { version: 1, foot: {} };
   /** @type {Problem[]} */
   const problems = [];
   if (waysOf(draft).swatch === 'swatch')

@@ -1,6 +1,14 @@
 // A field's own words: what stands in it as a reader says it, what it is in the other unit, and what is
 // wrong with it.
-import { formatKind, formatNumber, inputText, otherUnit, unitIn, unitsOfKind } from '../units.js';
+import {
+  formatKind,
+  formatNumber,
+  inputText,
+  otherUnit,
+  unitIn,
+  unitsOfKind,
+  withoutUnit,
+} from '../units.js';
 import { fieldWords, formWords, optionWords, problemWords } from '../../words/en.js';
 import { shownUnit } from '../state.js';
 import { fieldsOf, idOf, isAsked, wordsKey } from './fields.js';
@@ -18,10 +26,13 @@ export const unitOf = (state, field) =>
 export function textOf(state, field) {
   const entry = state.draft[field.pointer];
   if (!entry) return field.options?.[0] ?? '';
+  if (field.as !== 'quantity') return entry.typed;
   const unit = unitOf(state, field);
-  if (unit === entry.unit || field.as !== 'quantity') return entry.typed;
   const read = readEntry(field, entry);
-  return read.ok ? inputText(field.kind, read.value, unit) : entry.typed;
+  if (!read.ok) return entry.typed;
+  if (unit !== entry.unit) return inputText(field.kind, read.value, unit);
+  // A unit written behind the number stands in the unit control already.
+  return read.unit === unit ? withoutUnit(entry.typed) : entry.typed;
 }
 
 /** What a field is in its other unit, or ''. @param {State} state @param {Field} field */
@@ -30,7 +41,10 @@ export function alsoOf(state, field) {
   if (!entry || field.as !== 'quantity' || unitsOfKind[field.kind].length < 2) return '';
   const read = readEntry(field, entry);
   if (!read.ok) return '';
-  return `= ${formatKind(field.kind, read.value, otherUnit(field.kind, unitOf(state, field)))}`;
+  const other = otherUnit(field.kind, unitOf(state, field));
+  // A gauge is counted over more than a tape's eighths can say.
+  const isGauge = field.group === 'readings' && other === 'in';
+  return `= ${isGauge ? `${inputText('number', read.value, other)} in` : formatKind(field.kind, read.value, other)}`;
 }
 
 /** A field's value in words, "24.6 cm" or "to the left", or '' when it is empty. @param {State} state @param {Field} field */
@@ -51,11 +65,22 @@ export const valuesOf = (state) =>
       .map((field) => [field.pointer, valueOf(state, field)]),
   );
 
-/** How many asked fields are still as the example has them. @param {State} state */
-export const countExamples = (state) =>
-  fieldsOf(state.draft).filter(
-    (field) => field.as !== 'mode' && state.example[field.pointer] && isAsked(field, state.draft),
-  ).length;
+// What one measures or reads off a label. The rest (rib, toe, fit, pace) has values that are usual, which
+// nobody has to make her own.
+const measured = new Set(['readings', 'yarn', 'shoe', 'foot']);
+
+/** Whether a field stands at a value that is usual, not at somebody's measure. @param {Field} field */
+export const isUsual = ({ group, pointer }) =>
+  !measured.has(group) && !pointer.startsWith('/foot/') && pointer !== '/swatch/needleMm';
+
+/** Which parts of the sheet are still the example's, in words. @param {State} state */
+export function examplesLeft(state) {
+  const parts = fieldsOf(state.draft)
+    .filter((field) => field.as !== 'mode' && isAsked(field, state.draft) && !isUsual(field))
+    .filter((field) => state.example[field.pointer] && textOf(state, field) !== '')
+    .map((field) => formWords.part[field.pointer.split('/')[1]] ?? '');
+  return [...new Set(parts)].filter(Boolean);
+}
 
 /** The field that a problem's pointer names, or the nearest there is. @param {Field[]} fields @param {string} pointer */
 function nearest(fields, pointer) {

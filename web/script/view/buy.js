@@ -10,6 +10,15 @@ import { nameOf } from './parts.js';
 
 const words = planWords.buy;
 
+/** How the yarn is shared between the socks, the spare included. @param {any} yarn @param {ReturnType<typeof figuresIn>} figures */
+function splitWords({ balls, gWithMargin }, figures) {
+  const each = figures.mass(gWithMargin / 2);
+  if (balls === undefined) return words.splitMass(each);
+  if (balls === 1) return words.oneBall(each);
+  if (balls % 2 === 0) return words.evenBalls(balls / 2);
+  return words.oddBalls((balls - 1) / 2, each);
+}
+
 /** @param {Make} h @param {Showing} showing */
 function yarnWords(h, { plan, system }) {
   const { yarn } = plan;
@@ -20,9 +29,7 @@ function yarnWords(h, { plan, system }) {
     const say = yarn.massGuessed ? words.massGuessed : words.mass;
     lines.push(say(figures.mass(yarn.gWithMargin), figures.otherMass(yarn.gWithMargin)));
   }
-  lines.push(
-    yarn.gPerSock === undefined ? words.eachYarn : words.twoYarns(figures.mass(yarn.gPerSock)),
-  );
+  lines.push(splitWords(yarn, figures));
   const balls =
     yarn.balls === undefined
       ? null
@@ -31,7 +38,7 @@ function yarnWords(h, { plan, system }) {
           { class: 'balls' },
           h('strong', {}, words.balls(yarn.balls)),
           yarn.ballsJust ? h('em', { class: 'just' }, ` ${words.just}`) : null,
-          yarn.spareM === undefined ? null : ` ${words.spare(figures.yarn(yarn.spareM))}`,
+          yarn.spareM === undefined ? null : `. ${words.spare(figures.yarn(yarn.spareM))}`,
         );
   return [
     h(

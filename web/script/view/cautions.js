@@ -15,6 +15,20 @@ export function cautionText(caution, system) {
   return say ? say(Object.fromEntries(figures)) : String(caution.message);
 }
 
+// What is merely unsure: no mark of alarm stands before it.
+const mild = new Set([
+  'flat_swatch',
+  'unwashed_swatch',
+  'guessed_gauge',
+  'rib_swatch',
+  'girths_estimated',
+  'foot_estimated',
+  'yarn_guessed',
+  'no_lean',
+  'moss_stitch',
+  'shift_every_round',
+]);
+
 /** @param {Make} h @param {Showing} showing */
 export function viewCautions(h, { plan, system }) {
   if (plan.cautions.length === 0) return [];
@@ -23,7 +37,9 @@ export function viewCautions(h, { plan, system }) {
     h(
       'ul',
       { class: 'cautions' },
-      plan.cautions.map((caution) => h('li', {}, cautionText(caution, system))),
+      plan.cautions.map((caution) =>
+        h('li', { class: mild.has(caution.code) ? 'mild' : 'grave' }, cautionText(caution, system)),
+      ),
     ),
   ];
 }

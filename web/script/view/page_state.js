@@ -31,6 +31,8 @@ export function viewStanding(h, { problems, examples, trouble }) {
     ];
   }
   const text =
-    examples === 0 ? pageWords.allOwn : `${pageWords.exampleIs} ${pageWords.exampleLeft(examples)}`;
+    examples.length === 0
+      ? pageWords.allOwn
+      : `${pageWords.exampleIs} ${pageWords.exampleLeft(examples.join(', '))}`;
   return [h('p', { class: 'standing-text', 'data-key': 'standing' }, text)];
 }

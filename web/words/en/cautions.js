@@ -7,6 +7,10 @@ const places = /** @type {Record<string, string>} */ ({
   edge: 'at the top edge',
 });
 
+/** Ease as people say it: "−11 %" is "11 % smaller". @param {string} ease */
+const girth = (ease = '') =>
+  ease.startsWith('\u2212') ? `${ease.slice(1)} smaller` : `${ease} larger`;
+
 /** @type {Record<string, (figures: Figures) => string>} */
 export const cautionWords = {
   guessed_gauge: ({ category }) =>
@@ -25,9 +29,9 @@ export const cautionWords = {
   no_lean: () =>
     'In knit 1, purl 1 a step to the left and one to the right are the same: it leans neither way.',
   ease_outside: ({ ease, asked }) =>
-    `The sock would be ${ease} of the foot’s girth, where ${asked} was asked: outside what fits well, −20 % to −2 %.`,
+    `The sock would be ${girth(ease)} than the foot; ${girth(asked)} was asked, and 2 to 20 % smaller is what a ribbed sock is worn at.`,
   ease_off: ({ ease, asked }) =>
-    `The nearest count this rib allows is ${ease} of the foot’s girth; asked was ${asked}. Another rib comes closer.`,
+    `The sock would be ${girth(ease)} than the foot; ${girth(asked)} was asked. Another rib comes closer.`,
   heel_moved_count: ({ from, to, heelUse }) =>
     `${from} stitches would use ${heelUse} of their stretch to pass the heel, so ${to} are advised.`,
   heel_tight: ({ heelUse }) =>

@@ -14,6 +14,7 @@ export const drawingWords = {
   }),
   rounds: (/** @type {number} */ n) => (n === 1 ? '1 round' : `${n} rounds`),
   move: (/** @type {Text} */ every) => `a step every ${every}`,
+  change: (/** @type {Text} */ every) => `changing every ${every}`,
   sock: { a: 'A', b: 'B' },
   pairName: (/** @type {Text} */ stitches, /** @type {Text} */ length, /** @type {Text} */ girth) =>
     `The pair, laid flat and to scale: ${stitches} stitches a round, ${length} long, ${girth} round. The same figures stand in the table below.`,
