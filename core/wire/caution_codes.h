@@ -22,6 +22,7 @@ inline constexpr std::string_view kCautionCodes[] = {
     "heel_tight",
     "heel_will_not_pass",
     "leg_too_tight",
+    "heel_below_ball",
     "girths_estimated",
     "foot_estimated",
     // Yarn and tools.
@@ -31,6 +32,7 @@ inline constexpr std::string_view kCautionCodes[] = {
     "loose_fabric",
     "firm_fabric",
     "balls_just",
+    "balls_barely_begun",
     "no_cable_long_enough",
 };
 
