@@ -108,7 +108,7 @@ test('a refusal of the core stands at its field, in the field’s own unit', asy
   await unitOf(page, 'f-foot-ballGirthMm').selectOption('in');
   assert.equal(
     await page.textContent('#f-foot-ballGirthMm-problem'),
-    'Between 3⅛ in and 15¾ in, please.',
+    'Between 3.15 in and 15.74 in, please.',
   );
   await typeInto(page, 'f-foot-ballGirthMm', '9');
   await typeInto(page, 'f-legHeightMm', '4');

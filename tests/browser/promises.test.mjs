@@ -81,6 +81,45 @@ test('a browser without WebAssembly is told so in words, and the fields are clos
   assert.equal((await readNote(page))['wraps a sock'], '8');
 });
 
+test('what is typed before the module has started is kept, and answered then', async () => {
+  const { page } = await open({
+    wait: false,
+    before: () => {
+      const start = WebAssembly.instantiate.bind(WebAssembly);
+      WebAssembly.instantiate = (...all) =>
+        new Promise((resolve) => {
+          globalThis.letItStart = () => resolve(start(...all));
+        });
+    },
+  });
+  await page.waitForFunction(() => globalThis.letItStart);
+  await typeInto(page, 'f-foot-lengthMm', '27');
+  await page.getByRole('radio', { name: 'in', exact: true }).check();
+  await page.evaluate(() => globalThis.letItStart());
+  await page.waitForFunction(() => performance.getEntriesByName('first-answer').length > 0);
+  assert.match(await page.textContent('[data-view="sentence"]'), /a foot 10 5\/8.in long/);
+  assert.notEqual((await readNote(page))['rounds in all'], '120');
+});
+
+test('while something is to be mended, every part says so and the printed sheet waits', async () => {
+  const { page } = await open();
+  await typeInto(page, 'f-foot-lengthMm', '30x');
+  for (const part of ['pair', 'note', 'buy', 'knit']) {
+    assert.match(await page.textContent(`[data-view="${part}"]`), /last good: foot/, part);
+  }
+  await page.emulateMedia({ media: 'print' });
+  assert.equal(await page.locator('#knit').isVisible(), false);
+  assert.equal(await page.locator('.print-waits').isVisible(), true);
+});
+
+test('a limit that is told is itself allowed', async () => {
+  const { page } = await open();
+  await typeInto(page, 'f-legHeightMm', '10');
+  const [, least] = /At least ([\d.]+) cm/.exec(await page.textContent('#f-legHeightMm-problem'));
+  await typeInto(page, 'f-legHeightMm', least);
+  assert.equal(await page.textContent('#f-legHeightMm-problem'), '');
+});
+
 test('a module that does not start is told in words', async () => {
   const { page } = await open({
     wait: false,

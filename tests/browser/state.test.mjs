@@ -78,6 +78,18 @@ test('a unit changed just after typing is the unit that was meant', () => {
   assert.equal(shownText(meant, foot), '9.5');
 });
 
+test('a unit written behind the number stays, whatever it is then read in', () => {
+  const typed = type(startState(), foot, '246mm', 'mm');
+  const read = reduce(typed, {
+    type: 'unit',
+    pointer: foot,
+    unit: 'in',
+    typed: '246',
+    isWritten: true,
+  });
+  assert.equal(requestOf(read).foot.lengthMm, 246);
+});
+
 test('a unit changed on coming back only shows the measure in it', () => {
   const left = reduce(type(startState(), foot, '24.1'), { type: 'left' });
   const shown = unitTo(left, foot, 'in');

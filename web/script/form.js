@@ -41,8 +41,17 @@ function typedAction(control, state) {
 function unitAction(control, state) {
   const field = fieldOf(control, state);
   if (!field) return undefined;
-  const typed = withoutUnit(state.draft[field.pointer]?.typed ?? '');
-  return { type: 'unit', pointer: field.pointer, unit: control.value, typed };
+  const typed = state.draft[field.pointer]?.typed ?? '';
+  const parsed = parseQuantity(typed, unitsOfKind[field.kind]);
+  // A unit written behind the number is what was meant, whatever is chosen to read it in.
+  const isWritten = parsed.ok && parsed.unit !== '';
+  return {
+    type: 'unit',
+    pointer: field.pointer,
+    unit: control.value,
+    typed: withoutUnit(typed),
+    isWritten,
+  };
 }
 
 /**

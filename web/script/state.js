@@ -17,7 +17,7 @@ import { withoutStrangers } from './state/own.js';
 
 /**
  * @typedef {{ type: 'typed', pointer: string, typed: string, unit: string }
- *   | { type: 'unit', pointer: string, unit: string, typed: string }
+ *   | { type: 'unit', pointer: string, unit: string, typed: string, isWritten: boolean }
  *   | { type: 'left' }
  *   | { type: 'rib', knit: string, purl: string }
  *   | { type: 'system', system: 'metric' | 'inch', shown: Record<string, string> }
@@ -73,12 +73,12 @@ function put(state, pointer, entry) {
 /**
  * A field's own unit control. Just typed in, and the control means "I meant this unit"; left and come
  * back to, it means "show it to me in this unit", and what was typed stays as it was.
- * @param {State} state @param {{ pointer: string, unit: string, typed: string }} change
+ * @param {State} state @param {{ pointer: string, unit: string, typed: string, isWritten: boolean }} change
  * @returns {State}
  */
-function changeUnit(state, { pointer, unit, typed }) {
+function changeUnit(state, { pointer, unit, typed, isWritten }) {
   const entry = state.draft[pointer];
-  if (state.fresh === pointer) return put(state, pointer, { typed, unit });
+  if (state.fresh === pointer && !isWritten) return put(state, pointer, { typed, unit });
   // Nothing stands there to be converted: the unit is for what will be typed.
   if (!entry || entry.typed.trim() === '') {
     return { ...state, draft: { ...state.draft, [pointer]: { typed: '', unit } } };

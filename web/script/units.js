@@ -116,6 +116,24 @@ export function formatMass(g, unit) {
 /** @param {number} share 0.1 is 10 % @param {number} [most] */
 export const formatPercent = (share, most = 0) => `${formatNumber(share * 100, most)}\u00a0%`;
 
+/** Away from a limit, so that a share just outside of it never reads as the limit itself. @param {number} share @param {boolean} isUp */
+export function formatPercentAway(share, isUp) {
+  const tenths = (isUp ? Math.ceil : Math.floor)(clean(Math.abs(share) * 1000));
+  return `${share < 0 ? '\u2212' : ''}${formatNumber(tenths / 10, 1)}\u00a0%`;
+}
+
+/**
+ * A limit, in a form that the limit itself still allows when it is typed: the least rounded up, the most
+ * down, inches in decimals because their eighths are too coarse.
+ * @param {Kind} kind @param {number} base @param {string} unit @param {boolean} isLeast
+ */
+export function formatLimit(kind, base, unit, isLeast) {
+  if (kind !== 'length' && kind !== 'yarn' && kind !== 'mass') return formatKind(kind, base, unit);
+  const most = unit === 'cm' ? 10 : 100;
+  const value = (isLeast ? Math.ceil : Math.floor)(clean(fromBase(base, unit) * most)) / most;
+  return `${formatNumber(value, 2)} ${unit}`;
+}
+
 /** Hours and minutes, to five minutes; from three hours on to half an hour. @param {number} minutes */
 export function formatTime(minutes) {
   const step = minutes < 180 ? 5 : 30;

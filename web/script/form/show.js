@@ -113,5 +113,7 @@ export function showForm(document, state, told) {
 
 /** No fields that do nothing: what stands in them stays readable. @param {Document} document */
 export function closeForm(document) {
-  for (const set of document.querySelectorAll('fieldset')) set.toggleAttribute('disabled', true);
+  for (const part of document.querySelectorAll('fieldset, form button')) {
+    part.toggleAttribute('disabled', true);
+  }
 }

@@ -2,7 +2,9 @@
 // wrong with it.
 import {
   formatKind,
+  formatLimit,
   formatNumber,
+  fromBase,
   inputText,
   otherUnit,
   unitIn,
@@ -22,6 +24,15 @@ import { readEntry } from './request.js';
 export const unitOf = (state, field) =>
   shownUnit(state, field.pointer) || unitIn(field.kind, state.system);
 
+/**
+ * A measure as text for its field. A gauge is counted over more than a tape's eighths can say.
+ * @param {Field} field @param {number} value @param {string} unit
+ */
+const inField = (field, value, unit) =>
+  field.group === 'readings'
+    ? formatNumber(fromBase(value, unit), 2)
+    : inputText(field.kind, value, unit);
+
 /** The text that stands in a field: as typed, or as converted when it is shown in another unit. @param {State} state @param {Field} field */
 export function textOf(state, field) {
   const entry = state.draft[field.pointer];
@@ -30,9 +41,12 @@ export function textOf(state, field) {
   const unit = unitOf(state, field);
   const read = readEntry(field, entry);
   if (!read.ok) return entry.typed;
-  if (unit !== entry.unit) return inputText(field.kind, read.value, unit);
+  const written = read.unit || entry.unit;
+  if (unit !== written) return inField(field, read.value, unit);
   // A unit written behind the number stands in the unit control already.
-  return read.unit === unit ? withoutUnit(entry.typed) : entry.typed;
+  return read.unit !== '' && unitsOfKind[field.kind].length > 1
+    ? withoutUnit(entry.typed)
+    : entry.typed;
 }
 
 /** What a field is in its other unit, or ''. @param {State} state @param {Field} field */
@@ -42,9 +56,8 @@ export function alsoOf(state, field) {
   const read = readEntry(field, entry);
   if (!read.ok) return '';
   const other = otherUnit(field.kind, unitOf(state, field));
-  // A gauge is counted over more than a tape's eighths can say.
-  const isGauge = field.group === 'readings' && other === 'in';
-  return `= ${isGauge ? `${inputText('number', read.value, other)} in` : formatKind(field.kind, read.value, other)}`;
+  const isGauge = field.group === 'readings';
+  return `= ${isGauge ? `${inField(field, read.value, other)} ${other}` : formatKind(field.kind, read.value, other)}`;
 }
 
 /** A field's value in words, "24.6 cm" or "to the left", or '' when it is empty. @param {State} state @param {Field} field */
@@ -82,23 +95,41 @@ export function examplesLeft(state) {
   return [...new Set(parts)].filter(Boolean);
 }
 
-/** The field that a problem's pointer names, or the nearest there is. @param {Field[]} fields @param {string} pointer */
+/**
+ * The field that a problem's pointer names, or the nearest there is: one inside it, else one beside it (a girth that is not
+ * asked for, because the foot is told by its shoe).
+ * @param {Field[]} fields @param {string} pointer @returns {Field | undefined}
+ */
 function nearest(fields, pointer) {
-  const exact = fields.find((field) => field.pointer === pointer && field.as !== 'mode');
-  return (
-    exact ?? fields.find((field) => field.as !== 'mode' && field.pointer.startsWith(`${pointer}/`))
-  );
+  const asked = fields.filter((field) => field.as !== 'mode');
+  const exact = asked.find((field) => field.pointer === pointer);
+  if (exact) return exact;
+  const inside = asked.find((field) => field.pointer.startsWith(`${pointer}/`));
+  if (inside) return inside;
+  const around = pointer.slice(0, Math.max(0, pointer.lastIndexOf('/')));
+  return around === '' ? undefined : nearest(fields, around);
 }
+
+// Their limits are lengths of feet, whatever the field is that they stand at.
+const ofFeet = new Set(['shoe_out_of_range', 'girth_out_of_range']);
 
 /** Figures of a problem as the field's reader reads them. @param {Problem} problem @param {Field | undefined} field @param {State} state */
 function figuresOf(problem, field, state) {
   const kind = field?.kind ?? 'number';
   const unit = field ? unitOf(state, field) : '';
   const length = unitIn('length', state.system);
+  const lengthUnit = kind === 'length' ? unit : length;
+  // A limit is the field's own, but for problems that the whole sock has: those count, or measure feet.
+  const limit = (/** @type {number} */ value, /** @type {boolean} */ isLeast) => {
+    if (problem.code === 'out_of_range') return formatLimit(kind, value, unit, isLeast);
+    if (ofFeet.has(problem.code)) return formatLimit('length', value, length, isLeast);
+    return formatNumber(value);
+  };
   const write = (/** @type {string} */ key, /** @type {unknown} */ value) => {
     if (typeof value !== 'number') return String(value);
-    if (key.endsWith('Mm')) return formatKind('length', value, kind === 'length' ? unit : length);
-    if (key === 'min' || key === 'max') return formatKind(kind, value, unit);
+    if (key === 'leastMm') return formatLimit('length', value, lengthUnit, true);
+    if (key.endsWith('Mm')) return formatKind('length', value, lengthUnit);
+    if (key === 'min' || key === 'max') return limit(value, key === 'min');
     return formatNumber(value, 2);
   };
   return Object.fromEntries(

@@ -3,6 +3,7 @@ import { formatNumber, formatPercent, formatTime } from '../units.js';
 import { planWords } from '../../words/en.js';
 import { table } from './dom.js';
 import { figuresIn } from './figures.js';
+import { markLastGood } from './page_state.js';
 import { nameOf } from './parts.js';
 
 /** @typedef {import('./showing.js').Showing} Showing */
@@ -111,6 +112,7 @@ function sectionTable(h, { plan, system }) {
 export function viewBuy(h, showing) {
   return [
     h('h2', {}, words.title),
+    markLastGood(h, showing),
     h(
       'div',
       { class: 'columns' },

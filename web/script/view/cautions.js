@@ -1,5 +1,6 @@
 // Cautions of this plan, and the care that every pair asks for.
 import { cautionWords, pageWords, planWords } from '../../words/en.js';
+import { formatPercentAway } from '../units.js';
 import { writeNamed } from './figures.js';
 
 /** @typedef {import('./showing.js').Showing} Showing */
@@ -10,7 +11,10 @@ export function cautionText(caution, system) {
   const say = cautionWords[caution.code];
   const figures = Object.entries(caution).map(([name, value]) => [
     name,
-    writeNamed(name, value, system),
+    // Told because it is outside of −20 to −2 %: so it must not be rounded into that.
+    caution.code === 'ease_outside' && name === 'ease'
+      ? formatPercentAway(value, value < -0.2 || value > 0)
+      : writeNamed(name, value, system),
   ]);
   return say ? say(Object.fromEntries(figures)) : String(caution.message);
 }

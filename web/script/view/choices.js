@@ -118,7 +118,8 @@ export function viewChoices(h, document, showing) {
   return [
     h('h2', {}, drawingWords.stretch.title),
     line(1120, 'wide-only'),
-    line(340, 'narrow-only'),
+    line(700, 'middle-only'),
+    line(340, 'phone-only'),
     h('p', { class: 'aside' }, words.lead),
     h(
       'ol',

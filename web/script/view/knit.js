@@ -4,6 +4,7 @@ import { drawingWords, planWords } from '../../words/en.js';
 import { table } from './dom.js';
 import { figuresIn } from './figures.js';
 import { sayHalf, sayHalves, sayIncrease } from './lines.js';
+import { markLastGood } from './page_state.js';
 import { lengthTo, sayRib } from './parts.js';
 
 /** @typedef {import('./showing.js').Showing} Showing */
@@ -169,9 +170,11 @@ function cuff(h, plan, figures) {
 }
 
 /** @param {Make} h @param {Showing} showing */
-export function viewKnit(h, { plan, system }) {
+export function viewKnit(h, showing) {
+  const { plan, system } = showing;
   return [
     h('h2', {}, words.title),
+    markLastGood(h, showing),
     h('p', {}, words.noHeel),
     h(
       'div',

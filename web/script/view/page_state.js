@@ -9,6 +9,10 @@ export const viewTrouble = (h, text) => [
   h('p', { role: 'alert', class: 'trouble', 'data-key': 'trouble' }, text),
 ];
 
+/** Over a part of the page that is still of the last good plan. @param {Make} h @param {Showing} showing */
+export const markLastGood = (h, { problems, lastGood }) =>
+  problems.length === 0 ? null : h('p', { class: 'last-good' }, pageWords.lastGood(lastGood));
+
 /** @param {Make} h @param {Showing} showing */
 export function viewStanding(h, { problems, examples, trouble }) {
   if (trouble) return viewTrouble(h, trouble);

@@ -1,6 +1,7 @@
 // The sentence that is the sock. Each measure in it leads to its field.
-import { pageWords } from '../../words/en.js';
+import { pageWords, scaleWords } from '../../words/en.js';
 import { formatNumber } from '../units.js';
+import { figuresIn } from './figures.js';
 import { sayRib } from './parts.js';
 
 /** @typedef {import('./showing.js').Showing} Showing */
@@ -9,18 +10,32 @@ import { sayRib } from './parts.js';
 const words = pageWords.sentence;
 const reading = '/swatch/readings/0';
 
+/** Several readings as one, over 4 in or 10 cm as gauges are told. @param {Showing} showing */
+function meanOf({ plan, values }) {
+  const { stitches = 0, widthMm = 1 } =
+    plan.working.find(({ figure }) => figure === 'gauge')?.numbers ?? {};
+  const unit = /[cm]m$/.test(values[`${reading}/widthMm`] ?? '') ? 'cm' : 'in';
+  const over = { cm: 100, in: 101.6 }[unit];
+  return { stitches: formatNumber((stitches / widthMm) * over, 1), over: words.overFour[unit] };
+}
+
 /** @param {Make} h @param {Showing} showing */
-export function viewSentence(h, { values, plan, request }) {
+export function viewSentence(h, showing) {
+  const { values, plan, request, system } = showing;
   const link = (/** @type {string} */ pointer, /** @type {string} */ text) =>
     h('a', { href: `#f${pointer.replaceAll('/', '-')}`, 'data-goto': pointer }, text || '…');
   const isSwatch = `${reading}/stitches` in values;
   const isTape = '/foot/lengthMm' in values;
   const readings = request.swatch?.readings?.length ?? 0;
-  // Over 4 in, as gauges are told; the core pooled them.
-  const pooled = formatNumber(plan.gauge.stitchesPerMm * 101.6, 1);
+  const mean = meanOf(showing);
+  const { length } = figuresIn(system);
   const gauge =
     readings > 1
-      ? [link(`${reading}/stitches`, words.readings(readings, pooled)), words.over, words.overFour]
+      ? [
+          link(`${reading}/stitches`, words.readings(readings, mean.stitches)),
+          words.over,
+          mean.over,
+        ]
       : isSwatch
         ? [
             link(`${reading}/stitches`, words.gauge(values[`${reading}/stitches`])),
@@ -38,8 +53,11 @@ export function viewSentence(h, { values, plan, request }) {
       ]
     : [
         words.shoe(values['/foot/body']),
-        link('/foot/shoe/size', `${values['/foot/shoe/size']} ${values['/foot/shoe/scale']}`),
-        words.shoeLeg,
+        link(
+          '/foot/shoe/size',
+          words.size(scaleWords[request.foot.shoe?.scale] ?? '', values['/foot/shoe/size']),
+        ),
+        words.about(length(plan.foot.lengthMm), length(plan.foot.ballGirthMm)),
       ];
   const leg = link('/legHeightMm', values['/legHeightMm']);
   const { pitchDeg } = plan.spiral;

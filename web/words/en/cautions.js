@@ -38,16 +38,20 @@ export const cautionWords = {
     `The heel uses ${heelUse} of the stretch there is: it goes on, tightly.`,
   heel_will_not_pass: ({ heelUse }) =>
     `This will not go over the heel: it would use ${heelUse} of the stretch there is. Take a larger count.`,
-  leg_too_tight: ({ heightMm, girthMm, use, stitches, place }) =>
-    `Too tight ${places[place] ?? 'up the leg'}, from ${heightMm} above the floor: ${girthMm} round would use ${use} of the stretch there is. Knit a shorter leg, or ${
+  leg_too_tight: ({ heightMm, girthMm, use, stitches, place, girth: from }) =>
+    `Too tight ${places[place] ?? 'up the leg'}, from ${heightMm} above the floor: ${girthMm} round${from === 'estimated' ? ' (an estimate: measure it)' : ''} would use ${use} of the stretch there is. Knit a shorter leg, or ${
       stitches ? `${stitches} stitches` : 'more stitches'
     }, or take a larger needle and a new swatch.`,
   girths_estimated: ({ heelMm }) =>
     `Heel and ankle were not measured: the sock is tested on a large heel, ${heelMm} round.`,
   foot_estimated: ({ lengthMm, lengthSpreadMm, girthMm, girthSpreadMm }) =>
     `Guessed from the shoe: a foot of ${lengthMm}, give or take ${lengthSpreadMm}, and ${girthMm} round, give or take ${girthSpreadMm}. A tape is better.`,
-  yarn_sources_disagree: ({ weighedMm, geometryMm, apart }) =>
-    `The weighed piece says ${weighedMm} of yarn a stitch, the gauge says ${geometryMm}: ${apart} apart. One of them was taken wrong; look again.`,
+  yarn_sources_disagree: ({ weighedMm, geometryMm, apart, doubt = '' }) =>
+    `The weighed piece says ${weighedMm} of yarn a stitch, the gauge says ${geometryMm}: ${apart} apart. ${
+      doubt.endsWith('massG')
+        ? 'Doubt the weighing first: so light a piece is hard to weigh.'
+        : 'Doubt the gauge and the ball’s length first: measure again.'
+    }`,
   mass_needs_ball: () =>
     'A weighed piece tells the yarn only with the ball’s grams and metres beside it; it was left aside.',
   yarn_guessed: ({ category }) =>
@@ -57,7 +61,11 @@ export const cautionWords = {
   firm_fabric: () =>
     'This fabric is firm, even for a sock: hard on the hands, and it gives little.',
   balls_just: ({ balls, spareM }) =>
-    `Just: of ${balls} balls only ${spareM} would be left over. One ball more is safe.`,
+    `Just: of ${balls === '1' ? 'one ball' : `${balls} balls`} only ${spareM} would be left over. One ball more is safe.`,
+  balls_barely_begun: ({ balls, overM }) =>
+    `Of ${balls} balls the last is bought for ${overM} only. A little less to spare, or a leg a few rounds shorter, saves it.`,
+  heel_below_ball: ({ heelMm, ballMm }) =>
+    `Round heel and ankle (${heelMm}) should be about a third more than round the ball of the foot (${ballMm}). Measure it again: the sock has to pass it.`,
   no_cable_long_enough: ({ cableMinMm }) =>
     `No circular needle is sold as long as ${cableMinMm}. Knit the socks one after the other, or on two needles.`,
 };

@@ -21,10 +21,6 @@ export const drawingWords = {
   toScale: (/** @type {Text} */ girth, /** @type {Text} */ rest) =>
     `To scale, eased open to ${girth} round; at rest the rib draws in to ${rest}.`,
   giveOrTake: 'The dashed line is the give and take of a guessed gauge (tension).',
-  measures: {
-    foot: (/** @type {Text} */ length) => `foot ${length}`,
-    leg: (/** @type {Text} */ length) => `leg ${length}`,
-  },
   whole: (/** @type {Text} */ rounds, /** @type {Text} */ length) => `${rounds} · ${length}`,
   table: {
     open: 'The pair as a table',
@@ -48,10 +44,10 @@ export const drawingWords = {
   strip: {
     name: (/** @type {Text} */ rounds) =>
       `All ${rounds} rounds as one band: a tick a round, long where stitches are added, middling where the rib moves.`,
-    begin: 'cast on',
-    spiral: 'spiral begins',
-    cuff: 'cuff',
-    bindOff: 'bind off',
+    span: (/** @type {number} */ first, /** @type {number} */ last) =>
+      first === last ? String(first) : `${first}–${last}`,
+    part: (/** @type {Text} */ name, /** @type {Text} */ rounds) => `${name} ${rounds}`,
+    last: (/** @type {Text} */ part) => `${part}, bind off`,
   },
   swatchAcross: (/** @type {Text} */ stitches) => `${stitches} stitches`,
   swatchUp: (/** @type {Text} */ rounds) => `${rounds} rounds`,

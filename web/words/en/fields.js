@@ -157,6 +157,15 @@ export const optionWords = {
   '/swatch/fabric': { stockinette: 'stockinette', rib: 'the sock’s own rib' },
 };
 
+/** A shoe's scale inside a sentence. @type {Record<string, string>} */
+export const scaleWords = {
+  eu: 'EU',
+  'us-women': 'US women’s',
+  'us-men': 'US men’s',
+  uk: 'UK',
+  mondopoint: 'mondopoint',
+};
+
 export const formWords = {
   example: 'example',
   usual: 'usual',

@@ -32,16 +32,18 @@ export const pageWords = {
   sentence: {
     gauge: (/** @type {Text} */ stitches) => `${stitches} stitches`,
     readings: (/** @type {number} */ n, /** @type {Text} */ stitches) =>
-      `${n} readings of about ${stitches} stitches`,
-    overFour: '4 in',
+      `${n} readings, mean ${stitches} stitches`,
+    overFour: { in: '4\u00a0in', cm: '10\u00a0cm' },
     over: ' over ',
     noSwatch: 'No swatch yet, but ',
     yarn: (/** @type {Text} */ weight) => `yarn of weight ${weight}`,
     foot: '; a foot ',
     long: ' long and ',
     round: ' round; a leg ',
-    shoe: (/** @type {Text} */ whose) => `; ${whose}’s foot of shoe size `,
-    shoeLeg: '; a leg ',
+    shoe: (/** @type {Text} */ whose) => `; ${whose}’s foot, `,
+    size: (/** @type {Text} */ scale, /** @type {Text} */ size) => `${scale}\u00a0${size}`,
+    about: (/** @type {Text} */ length, /** @type {Text} */ girth) =>
+      `: about ${length} long and ${girth} round; a leg `,
     high: ' high; ribbed ',
     rib: (/** @type {Text} */ rib) => rib,
     leaning: (/** @type {Text} */ lean) => `, leaning ${lean}`,
