@@ -139,6 +139,8 @@ export function listen(document, now, act) {
       if (action) act(action);
     });
   }
+  // A browser that goes back to the page puts old values into its controls; the state says what stands there.
+  document.defaultView?.addEventListener('pageshow', () => act({ type: 'left' }));
   form?.addEventListener('focusout', (event) => {
     const from = event.target instanceof Element ? placeOf(event.target) : null;
     const to = event.relatedTarget instanceof Element ? placeOf(event.relatedTarget) : null;

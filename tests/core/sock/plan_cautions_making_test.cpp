@@ -154,8 +154,12 @@ TEST(YarnCautions, BallsAreJustWithinTwoPercentOfAWholeOne) {
     const auto begun = find_code(plan.cautions, "balls_barely_begun");
     ASSERT_EQ(just.has_value(), row.just && row.balls == 1);
     ASSERT_EQ(begun.has_value(), row.just && row.balls == 2);
-    if (just) EXPECT_NEAR(*number_in(*just, "spareM"), 200 - row.metres, 1e-9);
-    if (begun) EXPECT_NEAR(*number_in(*begun, "overM"), row.metres - 200, 1e-9);
+    if (just) {
+      EXPECT_NEAR(*number_in(*just, "spareM"), 200 - row.metres, 1e-9);
+    }
+    if (begun) {
+      EXPECT_NEAR(*number_in(*begun, "overM"), row.metres - 200, 1e-9);
+    }
   }
 }
 
