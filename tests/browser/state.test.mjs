@@ -3,7 +3,7 @@ import assert from 'node:assert/strict';
 import { test } from 'node:test';
 
 import { gatherProblems, readDraft } from '../../web/script/form/request.js';
-import { alsoOf, examplesLeft, textOf, valuesOf } from '../../web/script/form/tell.js';
+import { alsoOf, examplesLeft, isStranger, textOf, valuesOf } from '../../web/script/form/tell.js';
 import { fieldsOf } from '../../web/script/form/fields.js';
 import {
   countReadings,
@@ -149,6 +149,34 @@ test('another weight of yarn, or none swatched yet, drops the example’s ball a
     assert.equal('ballG' in yarn || 'ballM' in yarn, false);
     assert.equal(swatch?.needleMm, undefined);
   }
+});
+
+test('a gauge of the reader’s own leaves the weight of the yarn to the swatch', () => {
+  const { yarn, swatch } = requestOf(type(startState(), '/swatch/readings/0/stitches', '32', ''));
+  assert.equal(yarn, undefined);
+  assert.equal(swatch.needleMm, undefined);
+  // A ball she told herself stays.
+  const ball = type(type(startState(), '/yarn/ballG', '50', 'g'), '/yarn/ballM', '210', 'm');
+  const own = requestOf(type(ball, '/swatch/readings/0/stitches', '32', ''));
+  assert.deepEqual(own.yarn, { ballG: 50, ballM: 210 });
+  assert.deepEqual(requestOf(type(startState(), '/swatch/readings/0/rounds', '30', '')).yarn, {
+    category: 4,
+    ballG: 100,
+    ballM: 200,
+  });
+});
+
+test('what is left of the example in a part begun is told by its field, and marked there', () => {
+  const own = type(startState(), '/foot/ballGirthMm', '20');
+  assert.deepEqual(examplesLeft(own), ['swatch', 'yarn', 'foot', 'leg']);
+  const left = (state) =>
+    ['/foot/lengthMm', '/legHeightMm', '/yarn/ballG'].map((pointer) =>
+      isStranger(state, fieldAt(state, pointer)),
+    );
+  assert.deepEqual(left(startState()), [false, false, false]);
+  assert.deepEqual(left(own), [true, true, false]);
+  const shoe = type(type(startState(), '/foot', 'shoe', ''), '/foot/shoe/size', '27', '');
+  assert.deepEqual(examplesLeft(shoe), ['swatch', 'yarn', 'wearer', 'leg']);
 });
 
 test('only measures count as the example’s, and each part is told once', () => {

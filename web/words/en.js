@@ -1,5 +1,5 @@
 // Every sentence the page says, by code. Numbers arrive as text, already in the reader's units.
-export { fieldWords, formWords, optionWords, scaleWords } from './en/fields.js';
+export { fieldWords, formWords, leanWords, optionWords, scaleWords } from './en/fields.js';
 export { problemWords } from './en/problems.js';
 export { cautionWords } from './en/cautions.js';
 export { pageWords } from './en/page.js';

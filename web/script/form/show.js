@@ -3,7 +3,7 @@ import { formWords } from '../../words/en.js';
 import { countReadings, mostReadings } from '../state.js';
 import { buildReading } from './build.js';
 import { fieldsOf, idOf, isAsked, waysOf } from './fields.js';
-import { alsoOf, isUsual, textOf, unitOf } from './tell.js';
+import { alsoOf, isStranger, isUsual, textOf, unitOf } from './tell.js';
 
 /** @typedef {import('../state.js').State} State */
 /** @typedef {import('./fields.js').Field} Field */
@@ -70,7 +70,9 @@ function showEntry(document, place, field, state) {
   const id = idOf(field.pointer);
   setText(place.querySelector(`#${id}-also`), alsoOf(state, field));
   const isExample = Boolean(state.example[field.pointer]) && text !== '';
-  const mark = isUsual(field) ? formWords.usual : formWords.example;
+  const isOdd = isStranger(state, field);
+  const mark = isUsual(field) ? formWords.usual : isOdd ? formWords.stranger : formWords.example;
+  place.classList.toggle('stranger', isExample && isOdd);
   const isGuessed = text === '' && guessable.has(field.pointer);
   setText(
     place.querySelector(`#${id}-mark`),

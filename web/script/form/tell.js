@@ -86,13 +86,48 @@ const measured = new Set(['readings', 'yarn', 'shoe', 'foot']);
 export const isUsual = ({ group, pointer }) =>
   !measured.has(group) && !pointer.startsWith('/foot/') && pointer !== '/swatch/needleMm';
 
-/** Which parts of the sheet are still the example's, in words. @param {State} state */
+// One's own may well be like the example's in these: they say what a measure was counted over.
+const countedOver = /\/(widthMm|heightMm|scale)$/;
+
+const partOf = (/** @type {Field} */ { pointer }) => pointer.split('/')[1];
+
+/** The fields a reader makes her own, all that are asked. @param {State} state */
+const ownable = (state) =>
+  fieldsOf(state.draft).filter(
+    (field) =>
+      field.as !== 'mode' &&
+      isAsked(field, state.draft) &&
+      !isUsual(field) &&
+      !countedOver.test(field.pointer) &&
+      textOf(state, field) !== '',
+  );
+
+/**
+ * What is still the example's, in words: a part of the sheet, or what is left of one begun.
+ * @param {State} state
+ */
 export function examplesLeft(state) {
-  const parts = fieldsOf(state.draft)
-    .filter((field) => field.as !== 'mode' && isAsked(field, state.draft) && !isUsual(field))
-    .filter((field) => state.example[field.pointer] && textOf(state, field) !== '')
-    .map((field) => formWords.part[field.pointer.split('/')[1]] ?? '');
-  return [...new Set(parts)].filter(Boolean);
+  const fields = ownable(state);
+  const isLeft = (/** @type {Field} */ field) => Boolean(state.example[field.pointer]);
+  const begun = new Set(fields.filter((field) => !isLeft(field)).map(partOf));
+  const words = fields
+    .filter(isLeft)
+    .map((field) => (begun.has(partOf(field)) ? shortName(field) : formWords.part[partOf(field)]));
+  return [...new Set(words)];
+}
+
+/**
+ * Whether a field still holds the example's measure though what it goes with is the reader's own: foot
+ * and leg are of one person.
+ * @param {State} state @param {Field} field
+ */
+export function isStranger(state, field) {
+  const ofOne = (/** @type {Field} */ one) => ['foot', 'legHeightMm'].includes(partOf(one));
+  return (
+    ofOne(field) &&
+    Boolean(state.example[field.pointer]) &&
+    ownable(state).some((one) => partOf(one) === 'foot' && !state.example[one.pointer])
+  );
 }
 
 /**

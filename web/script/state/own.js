@@ -7,6 +7,8 @@
 const guessable = ['/foot/heelAnkleGirthMm', '/foot/ankleGirthMm', '/foot/calfGirthMm'];
 const ofTheYarn = ['/yarn/ballG', '/yarn/ballM', '/swatch/needleMm'];
 const leg = '/legHeightMm';
+// Her own gauge tells the weight of her yarn; the example's would call a fine one firm.
+const yarnOfSwatch = ['/yarn/category', ...ofTheYarn];
 
 const isOfTheFoot = (/** @type {string} */ pointer) =>
   pointer === '/foot' || pointer.startsWith('/foot/');
@@ -19,6 +21,7 @@ function nowOutOfPlace(pointer, typed) {
   if (pointer === '/foot/body' && typed === 'child') return [...guessable, leg];
   if (isOfTheFoot(pointer)) return guessable;
   if (pointer === '/yarn/category') return ofTheYarn;
+  if (/^\/swatch\/readings\/\d+\/stitches$/.test(pointer)) return yarnOfSwatch;
   if (pointer === '/swatch' && typed === 'label') return ofTheYarn;
   return [];
 }

@@ -1,5 +1,5 @@
 // The sentence that is the sock. Each measure in it leads to its field.
-import { pageWords, scaleWords } from '../../words/en.js';
+import { leanWords, pageWords, scaleWords } from '../../words/en.js';
 import { formatNumber } from '../units.js';
 import { figuresIn } from './figures.js';
 import { sayRib } from './parts.js';
@@ -66,7 +66,7 @@ export function viewSentence(h, showing) {
       ? ''
       : pitchDeg === 0
         ? words.straight
-        : words.leaning(values['/rib/lean']);
+        : words.leaning(leanWords[plan.rib.lean]);
   const rib = link('/rib/knit', words.rib(sayRib(plan)));
   return [...gauge, ...foot, leg, words.high, rib, lean, words.end];
 }

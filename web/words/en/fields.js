@@ -57,7 +57,7 @@ export const fieldWords = {
   '/rib/knit': { label: 'Knit', of: 'stitches in the rib', short: 'knit of the rib' },
   '/rib/purl': { label: 'Purl', of: 'stitches in the rib', short: 'purl of the rib' },
   '/rib/roundsPerShift': {
-    label: 'Moves over one every',
+    label: 'A step every',
     of: 'so many rounds',
     short: 'rounds a shift',
     how: 'Rounds between one step and the next. 0: straight up.',
@@ -157,6 +157,13 @@ export const optionWords = {
   '/swatch/fabric': { stockinette: 'stockinette', rib: 'the sock’s own rib' },
 };
 
+/** The rib's lean inside a sentence. @type {Record<string, string>} */
+export const leanWords = {
+  left: 'leaning to the left',
+  right: 'leaning to the right',
+  mirrored: 'mirrored as a pair',
+};
+
 /** A shoe's scale inside a sentence. @type {Record<string, string>} */
 export const scaleWords = {
   eu: 'EU',
@@ -170,6 +177,7 @@ export const formWords = {
   example: 'example',
   usual: 'usual',
   guessed: 'guessed from the foot',
+  stranger: 'not yours yet',
   // The parts of the sheet by the first step of their pointers.
   part: /** @type {Record<string, string>} */ ({
     swatch: 'swatch',

@@ -46,7 +46,7 @@ export const pageWords = {
       `: about ${length} long and ${girth} round; a leg `,
     high: ' high; ribbed ',
     rib: (/** @type {Text} */ rib) => rib,
-    leaning: (/** @type {Text} */ lean) => `, leaning ${lean}`,
+    leaning: (/** @type {Text} */ lean) => `, ${lean}`,
     straight: ', straight up',
     end: '.',
   },
