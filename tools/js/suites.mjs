@@ -99,9 +99,8 @@ function nodeTests(folder, options) {
 const testLayers = ['base', 'facts', 'sock', 'wire'];
 
 /**
- * `slow` suites start first, so that the quick ones fill what is left; one `alone` uses all processors.
- * @typedef {{ name: string, needs?: string[], slow?: boolean, alone?: boolean, run: () => Promise<object> }} Suite
- * @returns {Suite[]}
+ * A suite `needs` builds; one that is `alone` uses all processors itself.
+ * @returns {Array<{ name: string, needs?: string[], alone?: boolean, run: () => Promise<object> }>}
  */
 export function allSuites() {
   const cpp = listed(['core', 'wasm', 'tools', 'tests'], /\.(h|cpp)$/);
@@ -156,7 +155,6 @@ export function allSuites() {
     ...testLayers.map((layer) =>
       googleTest(`sanitized ${layer}`, at('build', 'asan', 'tests', `test_${layer}`), [], {
         needs: ['asan'],
-        slow: true,
         env: { UBSAN_OPTIONS: 'print_stacktrace=1' },
       }),
     ),
@@ -173,6 +171,6 @@ export function allSuites() {
     ...nodeTests('must_not_compile', { needs: ['native'] }),
     ...nodeTests('tools', { needs: ['native', 'wasm'] }),
     ...nodeTests('golden', { needs: ['native', 'wasm'] }),
-    ...nodeTests('browser', { needs: ['native', 'site'], slow: true }),
+    ...nodeTests('browser', { needs: ['native', 'site'] }),
   ];
 }
