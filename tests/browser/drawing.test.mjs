@@ -143,12 +143,12 @@ test('labels of the stretch line and the strip never run into each other', async
         [...document.querySelectorAll('.stretch, .strip')]
           .filter((drawing) => drawing.checkVisibility())
           .flatMap((drawing) => {
-            const boxes = [...drawing.querySelectorAll('text')].map((label) => [
+            const labels = [...drawing.querySelectorAll('text')].map((label) => [
               label.textContent,
               label.getBoundingClientRect(),
             ]);
-            return boxes.flatMap(([one, a], i) =>
-              boxes
+            return labels.flatMap(([one, a], i) =>
+              labels
                 .slice(i + 1)
                 .filter(([, b]) => a.left < b.right && b.left < a.right)
                 // Lines of one label lie close; those of two may not share half a line.
