@@ -36,8 +36,8 @@ int ceil_count(double x) {
   return to_int(std::ceil(x - kTie));
 }
 
-int nearest_on_lattice(double real, int step, int offset, Tie tie) {
-  const double x = std::clamp(real, -kLimit, kLimit);
+int nearest_on_lattice(double x, int step, int offset, Tie tie) {
+  x = std::clamp(x, -kLimit, kLimit);
   const int below = offset + step * floor_count((x - offset) / step);
   const int above = below + step;
   const double to_below = x - below;

@@ -21,6 +21,7 @@ struct Counted {
 
 std::vector<Counted> stitches_of(const std::vector<Reading>& readings) {
   std::vector<Counted> counted;
+  counted.reserve(readings.size());
   for (const Reading& reading : readings) counted.push_back({reading.stitches, reading.width});
   return counted;
 }

@@ -1,5 +1,6 @@
 #include "length.h"
 
+#include <algorithm>
 #include <cmath>
 #include <string>
 #include <vector>
@@ -54,7 +55,9 @@ Problem too_many_rounds(Rounds total) {
 }  // namespace
 
 Length heel_depth(Length heel_girth, Length foot_length) {
-  return heel_girth / 2.0 - kStadium * kHeelBreadthOfFoot * foot_length;
+  const Length depth = heel_girth / 2.0 - kStadium * kHeelBreadthOfFoot * foot_length;
+  // A girth too small for any heel of that foot: no depth, rather than one that runs backwards.
+  return std::max(depth, Length::from_mm(0));
 }
 
 Result<SockLength> divide_length(const LengthInput& input) {

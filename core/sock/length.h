@@ -31,7 +31,7 @@ struct SockLength {
 };
 
 // The heel's depth from its girth, a stadium section: d = girth/2 - 0.571 b, with the heel's
-// breadth b a quarter of the foot's length. ASSUMPTION.
+// breadth b a quarter of the foot's length. ASSUMPTION. Never below nothing.
 Length heel_depth(Length heel_girth, Length foot_length);
 
 // Refused: leg_too_short at /legHeightMm with the least leg; no_room_for_rib at /legHeightMm when

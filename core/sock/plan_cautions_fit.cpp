@@ -141,6 +141,13 @@ void FitCautioner::about_foot() {
         "The foot is estimated from a shoe size, a poor stand-in for a measured one. Measure it if "
         "you can.");
   }
+  if (!foot.heel_girth.estimated && foot.heel_girth.value < foot.ball_girth.value) {
+    say("heel_below_ball", "/foot/heelAnkleGirthMm",
+        {{"heelMm", foot.heel_girth.value.mm()}, {"ballMm", foot.ball_girth.value.mm()}},
+        "The girth round heel and ankle is smaller than round the ball of the foot; on a foot it "
+        "is "
+        "about a third larger. Measure it again: the sock has to pass it.");
+  }
   if (foot.heel_girth.estimated) {
     say("girths_estimated", "/foot/heelAnkleGirthMm",
         {{"heelMm", heel_to_pass(foot).mm()}, {"ballMm", foot.ball_girth.value.mm()}},

@@ -123,13 +123,22 @@ void MakingCautioner::about_yarn() {
 }
 
 void MakingCautioner::about_balls() {
-  if (plan_.yarn.balls && plan_.yarn.balls->just) {
-    const Balls& balls = *plan_.yarn.balls;
-    say("balls_just", "/yarn/ballM",
-        {{"balls", static_cast<double>(balls.count)}, {"spareM", balls.spare.m()}},
-        "The number of balls is a close thing: " + std::to_string(balls.count) + " leave " +
+  if (!plan_.yarn.balls || !plan_.yarn.balls->just) return;
+  const Balls& balls = *plan_.yarn.balls;
+  const Length ball = *request_.yarn.ball_length;
+  const std::string count = std::to_string(balls.count);
+  const auto number = static_cast<double>(balls.count);
+  if (balls.spare < ball / 2.0) {
+    say("balls_just", "/yarn/ballM", {{"balls", number}, {"spareM", balls.spare.m()}},
+        "The number of balls is a close thing: " + count + " leave " +
             std::to_string(floor_count(balls.spare.m())) + " m to spare.");
+    return;
   }
+  // The other side of a whole ball: the last one is bought for next to nothing.
+  const Length over = ball - balls.spare;
+  say("balls_barely_begun", "/yarn/ballM", {{"balls", number}, {"overM", over.m()}},
+      "The last of " + count + " balls is needed for " + std::to_string(ceil_count(over.m())) +
+          " m only: a little less margin or leg saves it.");
 }
 
 void MakingCautioner::about_cable() {

@@ -77,6 +77,24 @@ Problem out_of_range(Stitches count, const CountInput& input) {
   return problem;
 }
 
+// The ease has its count; it is the heel that asks for more than can be knit.
+Problem heel_out_of_reach(Stitches by_ease, const CountInput& input) {
+  const int most = most_count(input.repeat);
+  const Length passes = most * input.widest_stitch * kPassUse;
+  Problem problem{"/foot/heelAnkleGirthMm", "heel_out_of_reach", {}, {}, ""};
+  problem.numbers = {{"byEase", static_cast<double>(by_ease.value())},
+                     {"max", static_cast<double>(most)},
+                     {"heelMm", input.heel_girth.mm()},
+                     {"passesMm", passes.mm()}};
+  problem.message =
+      "The ease asks for " + std::to_string(by_ease.value()) + " stitches, but even " +
+      std::to_string(most) + " would not stretch over a heel of " +
+      std::to_string(round_half_up(input.heel_girth.mm())) +
+      " mm round. Check the heel and ankle girth, and the yarn in a stitch: gauge, weighed piece, "
+      "stretched swatch.";
+  return problem;
+}
+
 Problem not_a_count(int named, int repeat) {
   const int step = count_step(repeat);
   const double inside = std::clamp(named, kLeastCount, kMostCount);
@@ -122,7 +140,9 @@ Result<CountAdvice> advise_count(const CountInput& input) {
   if (!is_count(advice.by_ease.value(), input.repeat)) return out_of_range(advice.by_ease, input);
   advice.heel_use_by_ease = girth_use(input.heel_girth, advice.by_ease, input.widest_stitch);
   advice.count = raised_for_heel(advice.by_ease, input);
-  if (!is_count(advice.count.value(), input.repeat)) return out_of_range(advice.count, input);
+  if (!is_count(advice.count.value(), input.repeat)) {
+    return heel_out_of_reach(advice.by_ease, input);
+  }
   return advice;
 }
 

@@ -41,7 +41,8 @@ struct CountAdvice {
 // Prefers a count whose halves read alike while its own ease stays within 0.04 of the one asked
 // for; else the nearest; a tie goes to the smaller. Then up, count by count, until the heel uses at
 // most 0.85 of the stretch. Refused (count_out_of_range at /foot/ballGirthMm) where no count from 8
-// to 400 is nearest or comes within 0.04 of the ease asked for, or none up to 400 passes the heel.
+// to 400 is nearest or comes within 0.04 of the ease asked for; heel_out_of_reach at
+// /foot/heelAnkleGirthMm where none up to 400 passes the heel.
 Result<CountAdvice> advise_count(const CountInput& input);
 
 // Whether a count's own ease lies within 0.04 of the one asked for and the heel passes it.

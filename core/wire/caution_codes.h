@@ -23,6 +23,7 @@ inline constexpr std::string_view kCautionCodes[] = {
     "heel_will_not_pass",
     "leg_widened",
     "stitch_crosses",
+    "heel_below_ball",
     "girths_estimated",
     "foot_estimated",
     // Yarn and tools.
@@ -33,6 +34,7 @@ inline constexpr std::string_view kCautionCodes[] = {
     "firm_fabric",
     "substitute_differs",
     "balls_just",
+    "balls_barely_begun",
     "no_cable_long_enough",
 };
 

@@ -27,6 +27,7 @@ inline constexpr std::string_view kProblemCodes[] = {
     "needs_partner",
     // What only the computation can tell.
     "count_out_of_range",
+    "heel_out_of_reach",
     "not_a_count",
     "leg_too_short",
     "no_room_for_rib",

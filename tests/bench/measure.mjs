@@ -91,6 +91,32 @@ async function firstAnswer(browser, url, { slow }) {
   }
 }
 
+/** A key pressed to the pair redrawn and laid out: the key's whole event, CPU a quarter. */
+async function keystroke(browser, url) {
+  const context = await browser.newContext();
+  try {
+    const page = await context.newPage();
+    const session = await context.newCDPSession(page);
+    await page.goto(url);
+    await page.waitForFunction(() => performance.getEntriesByName('first-answer').length > 0);
+    await session.send('Emulation.setCPUThrottlingRate', { rate: 4 });
+    const times = await page.evaluate(() => {
+      const input = document.getElementById('f-foot-ballGirthMm');
+      return Array.from({ length: 41 }, (_, i) => {
+        input.value = String(20 + i / 10);
+        const start = performance.now();
+        input.dispatchEvent(new Event('input', { bubbles: true }));
+        // Laid out too, not only drawn.
+        document.body.getBoundingClientRect();
+        return performance.now() - start;
+      });
+    });
+    return median(times);
+  } finally {
+    await context.close();
+  }
+}
+
 async function browserTimes(html) {
   const { chromium } = fromBrowserTests('playwright-core');
   const server = await hostOf(html);
@@ -108,16 +134,18 @@ async function browserTimes(html) {
   });
   const url = `http://127.0.0.1:${server.address().port}/`;
   const times = { fast: [], slow: [] };
+  let key;
   try {
     for (let i = 0; i < 7; i += 1) {
       times.fast.push(await firstAnswer(browser, url, { slow: false }));
       times.slow.push(await firstAnswer(browser, url, { slow: true }));
     }
+    key = await keystroke(browser, url);
   } finally {
     await browser.close();
     server.close();
   }
-  return { fast: median(times.fast), slow: median(times.slow) };
+  return { fast: median(times.fast), slow: median(times.slow), key };
 }
 
 const native = await nativePlan();
@@ -131,10 +159,13 @@ const html = readFileSync(at('build', 'site', 'index.html'));
 const { raw, gzip, brotli } = sizes(html);
 console.log(`the page                   ${kB(raw)} raw, ${kB(gzip)} gzip, ${kB(brotli)} brotli`);
 
-const { fast, slow } = await browserTimes(html);
+const { fast, slow, key } = await browserTimes(html);
 console.log(
   `first answer in Chromium   ${ms(fast)}   (from this machine; median of 7 fresh profiles)`,
 );
 console.log(
   `first answer, slow line    ${ms(slow)}   (1.6 Mbit/s, 150 ms, CPU a quarter; median of 7)`,
+);
+console.log(
+  `a keystroke to the pair    ${ms(key)}   (drawn and laid out, CPU a quarter; median of 41)`,
 );

@@ -134,3 +134,38 @@ test('a large, finely knit sock is drawn in a few nodes', async () => {
   const nodes = await page.locator('.pair.wide-only *').count();
   assert.ok(nodes < 120, `${nodes} nodes`);
 });
+
+test('labels of the stretch line and the strip never run into each other', async () => {
+  for (const width of [320, 768, 1280]) {
+    const { page } = await open({ viewport: { width, height: 800 } });
+    const overlaps = () =>
+      page.evaluate(() =>
+        [...document.querySelectorAll('.stretch, .strip')]
+          .filter((drawing) => drawing.checkVisibility())
+          .flatMap((drawing) => {
+            const labels = [...drawing.querySelectorAll('text')].map((label) => [
+              label.textContent,
+              label.getBoundingClientRect(),
+            ]);
+            return labels.flatMap(([one, a], i) =>
+              labels
+                .slice(i + 1)
+                .filter(([, b]) => a.left < b.right && b.left < a.right)
+                // Lines of one label lie close; those of two may not share half a line.
+                .filter(([, b]) => Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top) > 8)
+                .map(([other]) => `${one} / ${other}`),
+            );
+          }),
+      );
+    await page.locator('.finer > summary').click();
+    assert.deepEqual(await overlaps(), [], `${width} px, the example`);
+    await page.locator('#f-cuffMm').fill('1');
+    assert.deepEqual(await overlaps(), [], `${width} px, a short cuff`);
+    await page.locator('#f-foot-ballGirthMm').fill('12');
+    await page.locator('#f-foot-lengthMm').fill('12');
+    await page.locator('#f-legHeightMm').fill('12');
+    assert.equal(await page.locator('.mend').count(), 0);
+    assert.deepEqual(await overlaps(), [], `${width} px, a small sock`);
+    await page.context().close();
+  }
+});

@@ -10,7 +10,7 @@ before(async () => ({ open, end } = await openBrowser()));
 after(() => end());
 
 const example = {
-  wraps: '8',
+  'wraps a sock': '8',
   'stitches a round': '40',
   'toe rounds': '17',
   'rounds in all': '120',
@@ -24,7 +24,7 @@ test('opens on the worked example, marked as one', async () => {
   assert.equal(await page.textContent('#f-foot-lengthMm-mark'), 'example');
   assert.match(
     await page.textContent('[data-view="sentence"]'),
-    /^20 stitches over 4.in; a foot 24\.6.cm long and 22\.8.cm round; a leg 20.cm high\.$/,
+    /^20 stitches over 4.in; a foot 24\.6.cm long and 22\.8.cm round; a leg 20.cm high; ribbed k2, p2, leaning to the left\.$/,
   );
 });
 
@@ -108,7 +108,7 @@ test('a refusal of the core stands at its field, in the field’s own unit', asy
   await unitOf(page, 'f-foot-ballGirthMm').selectOption('in');
   assert.equal(
     await page.textContent('#f-foot-ballGirthMm-problem'),
-    'Between 3⅛ in and 15¾ in, please.',
+    'Between 3.15 in and 15.74 in, please.',
   );
   await typeInto(page, 'f-foot-ballGirthMm', '9');
   await typeInto(page, 'f-legHeightMm', '4');
@@ -125,18 +125,15 @@ test('five faults at once are told at five fields', async () => {
     'f-swatch-readings-0-widthMm': 'wide',
     'f-foot-ballGirthMm': '1.234,5',
     'f-foot-lengthMm': '',
-    'f-yarn-ballG': '',
+    'f-yarn-ballG': '50',
   };
   for (const [id, text] of Object.entries(wrong)) await typeInto(page, id, text);
   const told = await page.evaluate(() =>
     [...document.querySelectorAll('[aria-invalid="true"]')].map((input) => input.id).sort(),
   );
+  assert.deepEqual(told, Object.keys(wrong).sort());
   // A ball's grams and metres go together: the one that is there asks for the other.
-  const expected = Object.keys(wrong)
-    .map((id) => id.replace(/ballG$/, 'ballM'))
-    .sort();
-  assert.deepEqual(told, expected);
-  assert.match(await page.textContent('#f-yarn-ballM-problem'), /goes together/);
+  assert.match(await page.textContent('#f-yarn-ballG-problem'), /goes together/);
 });
 
 test('switching units never changes the plan', async () => {
@@ -147,7 +144,8 @@ test('switching units never changes the plan', async () => {
   const note = await readNote(page);
   await page.getByRole('radio', { name: 'in', exact: true }).check();
   assert.deepEqual(await readCounts(page), counts);
-  assert.equal(await page.inputValue('#f-foot-lengthMm'), '9.72');
+  assert.equal(await page.inputValue('#f-foot-lengthMm'), '9 3/4');
+  assert.equal(await page.inputValue('#f-swatch-readings-0-widthMm'), '4');
   await page.getByRole('radio', { name: 'cm', exact: true }).check();
   for (const id of [
     'f-foot-lengthMm',
@@ -189,22 +187,6 @@ test('tapping another count tries it, and the advised one comes back', async () 
   assert.deepEqual(await readNote(page), example);
 });
 
-test('a second reading is pooled with the first, and can be taken away again', async () => {
-  const { page } = await open();
-  await page.getByRole('button', { name: 'another reading' }).click();
-  assert.equal(
-    await page.evaluate(() => document.activeElement.id),
-    'f-swatch-readings-1-stitches',
-  );
-  assert.deepEqual(await readNote(page), example);
-  await page.keyboard.type('24');
-  assert.match(await page.textContent('#f-swatch-readings-1-widthMm-problem'), /needed/);
-  await typeInto(page, 'f-swatch-readings-1-widthMm', '4');
-  assert.notEqual((await readNote(page))['stitches a round'], '40');
-  await page.getByRole('button', { name: 'remove reading 2' }).click();
-  assert.deepEqual(await readNote(page), example);
-});
-
 test('without a swatch it guesses from the label and says so; by shoe it says give or take', async () => {
   const { page } = await open();
   await page.getByRole('radio', { name: 'not yet' }).check();
@@ -213,7 +195,11 @@ test('without a swatch it guesses from the label and says so; by shoe it says gi
   await page.getByRole('radio', { name: 'by shoe' }).check();
   await page.locator('#f-foot-shoe-size').fill('27');
   await page.locator('#f-foot-body').selectOption('child');
+  // A child's leg is not the example's: it is asked for before a plan is made.
+  assert.match(await page.textContent('#f-legHeightMm-problem'), /needed/);
+  await page.locator('#f-legHeightMm').fill('12');
   assert.match(await page.textContent('.cautions'), /Guessed from the shoe.*give or take/);
+  assert.equal((await readNote(page))['stitches a round'], '28');
 });
 
 test('a rib that fits badly is said, with ribs that fit', async () => {
@@ -223,8 +209,11 @@ test('a rib that fits badly is said, with ribs that fit', async () => {
   await page.locator('#f-swatch-readings-0-rounds').fill('25');
   await page.locator('#f-rib-knit').fill('4');
   await page.locator('#f-rib-purl').fill('3');
-  assert.match(await page.textContent('.cautions'), /Another rib|fits well/);
-  assert.ok((await page.locator('.ribs li').count()) > 0);
+  assert.match(await page.textContent('.cautions'), /4.% larger than the foot/);
+  const fits = page.locator('.ribs button');
+  assert.equal(await fits.count(), 3);
+  await fits.first().click();
+  assert.doesNotMatch(await page.textContent('.cautions'), /larger than the foot/);
 });
 
 test('a part once opened stays open while its figures change', async () => {

@@ -3,7 +3,7 @@ import assert from 'node:assert/strict';
 import { test } from 'node:test';
 
 import { gatherProblems, readDraft } from '../../web/script/form/request.js';
-import { alsoOf, textOf, valuesOf } from '../../web/script/form/tell.js';
+import { alsoOf, examplesLeft, isStranger, textOf, valuesOf } from '../../web/script/form/tell.js';
 import { fieldsOf } from '../../web/script/form/fields.js';
 import {
   countReadings,
@@ -63,7 +63,9 @@ test('the example is the whole request, in the core’s units', () => {
 test('the page’s units change what is shown and never the request', () => {
   const start = startState();
   const inches = inInches(start);
-  assert.equal(shownText(inches, foot), '9.69');
+  assert.equal(shownText(inches, foot), '9 5/8');
+  // A swatch stays in what it was counted over.
+  assert.equal(shownText(inches, '/swatch/readings/0/widthMm'), '4');
   assert.equal(alsoOf(inches, fieldAt(inches, foot)), '= 24.6 cm');
   assert.deepEqual(requestOf(inches), requestOf(start));
   assert.equal(inches.draft, start.draft);
@@ -76,11 +78,23 @@ test('a unit changed just after typing is the unit that was meant', () => {
   assert.equal(shownText(meant, foot), '9.5');
 });
 
+test('a unit written behind the number stays, whatever it is then read in', () => {
+  const typed = type(startState(), foot, '246mm', 'mm');
+  const read = reduce(typed, {
+    type: 'unit',
+    pointer: foot,
+    unit: 'in',
+    typed: '246',
+    isWritten: true,
+  });
+  assert.equal(requestOf(read).foot.lengthMm, 246);
+});
+
 test('a unit changed on coming back only shows the measure in it', () => {
   const left = reduce(type(startState(), foot, '24.1'), { type: 'left' });
   const shown = unitTo(left, foot, 'in');
   assert.equal(requestOf(shown).foot.lengthMm, 241);
-  assert.equal(shownText(shown, foot), '9.49');
+  assert.equal(shownText(shown, foot), '9 1/2');
   const back = unitTo(shown, foot, 'cm');
   assert.equal(shownText(back, foot), '24.1');
   assert.equal(requestOf(back).foot.lengthMm, 241);
@@ -110,9 +124,71 @@ test('only what was typed loses the mark of the example', () => {
 
 test('a sentence says each value as it stands in its field', () => {
   const values = valuesOf(type(startState(), foot, '9 1/2 in', 'in'));
-  assert.equal(values[foot], '9 1/2 in');
+  assert.equal(values[foot], '9 1/2\u00a0in');
   assert.equal(values['/foot/ballGirthMm'], '22.8\u00a0cm');
   assert.equal('/foot/shoe/size' in values, false);
+});
+
+test('a foot of the reader’s own drops the example’s girths, and a child its leg', () => {
+  const heel = '/foot/heelAnkleGirthMm';
+  const own = type(startState(), foot, '12');
+  assert.deepEqual(requestOf(own).foot, { ballGirthMm: 228, lengthMm: 120 });
+  // What she measured herself stays hers.
+  const measured = type(type(startState(), heel, '28'), foot, '23');
+  assert.equal(requestOf(measured).foot.heelAnkleGirthMm, 280);
+  assert.equal('legHeightMm' in requestOf(own), true);
+  assert.equal('legHeightMm' in requestOf(type(own, '/foot/body', 'child', '')), false);
+});
+
+test('another weight of yarn, or none swatched yet, drops the example’s ball and needle', () => {
+  for (const state of [
+    type(startState(), '/yarn/category', '1', ''),
+    type(startState(), '/swatch', 'label', ''),
+  ]) {
+    const { yarn, swatch } = requestOf(state);
+    assert.equal('ballG' in yarn || 'ballM' in yarn, false);
+    assert.equal(swatch?.needleMm, undefined);
+  }
+});
+
+test('a gauge of the reader’s own leaves the weight of the yarn to the swatch', () => {
+  const { yarn, swatch } = requestOf(type(startState(), '/swatch/readings/0/stitches', '32', ''));
+  assert.equal(yarn, undefined);
+  assert.equal(swatch.needleMm, undefined);
+  // A ball she told herself stays.
+  const ball = type(type(startState(), '/yarn/ballG', '50', 'g'), '/yarn/ballM', '210', 'm');
+  const own = requestOf(type(ball, '/swatch/readings/0/stitches', '32', ''));
+  assert.deepEqual(own.yarn, { ballG: 50, ballM: 210 });
+  assert.deepEqual(requestOf(type(startState(), '/swatch/readings/0/rounds', '30', '')).yarn, {
+    category: 4,
+    ballG: 100,
+    ballM: 200,
+  });
+});
+
+test('what is left of the example in a part begun is told by its field, and marked there', () => {
+  const own = type(startState(), '/foot/ballGirthMm', '20');
+  assert.deepEqual(examplesLeft(own), ['swatch', 'yarn', 'foot', 'leg']);
+  const left = (state) =>
+    ['/foot/lengthMm', '/legHeightMm', '/yarn/ballG'].map((pointer) =>
+      isStranger(state, fieldAt(state, pointer)),
+    );
+  assert.deepEqual(left(startState()), [false, false, false]);
+  assert.deepEqual(left(own), [true, true, false]);
+  const shoe = type(type(startState(), '/foot', 'shoe', ''), '/foot/shoe/size', '27', '');
+  assert.deepEqual(examplesLeft(shoe), ['swatch', 'yarn', 'wearer', 'leg']);
+});
+
+test('only measures count as the example’s, and each part is told once', () => {
+  assert.deepEqual(examplesLeft(startState()), ['swatch', 'yarn', 'foot', 'leg']);
+  const leg = type(startState(), '/legHeightMm', '18', 'cm');
+  assert.deepEqual(examplesLeft(leg), ['swatch', 'yarn', 'foot']);
+});
+
+test('a rib that fits takes the place of the other, and of a count named for it', () => {
+  const named = type(startState(), '/stitchCount', '42', '');
+  const { rib, stitchCount } = requestOf(reduce(named, { type: 'rib', knit: '3', purl: '1' }));
+  assert.deepEqual([rib.knit, rib.purl, stitchCount], [3, 1, undefined]);
 });
 
 test('a foot by its shoe leaves the tape’s measures out, and keeps them typed', () => {

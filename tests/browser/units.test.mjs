@@ -6,9 +6,11 @@ import { test } from 'node:test';
 import {
   formatCount,
   formatLength,
+  formatLimit,
   formatMass,
   formatNumber,
   formatPercent,
+  formatPercentAway,
   formatTime,
   formatYarn,
   fromBase,
@@ -89,6 +91,8 @@ test('what could mean two numbers, or none, is refused by name', () => {
     ['-', 'not_a_number'],
     ['cm', 'not_a_number'],
     ['1/0', 'not_a_number'],
+    ['9 11/2', 'not_a_number'],
+    ['9'.repeat(400), 'number_too_large'],
     ['1e3', 'not_a_number'],
     ['24 furlongs', 'unknown_unit'],
     ['24 oz', 'wrong_unit'],
@@ -141,8 +145,19 @@ test('yarn, mass, shares, time and counts are written plainly', () => {
   assert.equal(formatTime(90), '1 h 30 min');
 });
 
-test('a converted field keeps more figures than a sentence does', () => {
-  assert.equal(inputText('length', 246, 'in'), '9.69');
+test('a limit told is never rounded past itself', () => {
+  assert.equal(formatLimit('length', 80, 'in', true), '3.15 in');
+  assert.equal(formatLimit('length', 400, 'in', false), '15.74 in');
+  assert.equal(formatLimit('length', 115.03, 'cm', true), '11.6 cm');
+  assert.equal(formatLimit('mass', 2000, 'oz', false), '70.54 oz');
+  assert.equal(formatPercentAway(-0.2004, true), '\u221220.1\u00a0%');
+  assert.equal(formatPercentAway(-0.0196, false), '\u22121.9\u00a0%');
+});
+
+test('a converted field is text as one types it', () => {
+  assert.equal(inputText('length', 246, 'in'), '9 5/8');
+  assert.equal(inputText('length', 12.7, 'in'), '1/2');
+  assert.equal(inputText('length', 25.4, 'in'), '1');
   assert.equal(inputText('length', 241.3, 'cm'), '24.1');
   assert.equal(inputText('yarn', 200, 'yd'), '219');
   assert.equal(inputText('mass', 100, 'oz'), '3.53');

@@ -70,7 +70,7 @@ test('numbers are written in the reader’s units by what they are called', () =
     ['lengthMm', 246, '24.6 cm', '9⅝ in'],
     ['m', 209.9, '210 m', '230 yd'],
     ['mPerSock', 95.4, '95 m', '104 yd'],
-    ['ballG', 100, '100 g', '3.53 oz'],
+    ['ballG', 100, '100 g', '3.5 oz'],
     ['stitchesPerMm', 20 / 101.6, '19.69', '20'],
     ['mmPerStitch', 19.954, '19.95 mm', '19.95 mm'],
     ['heelUse', 0.883, '88\u00a0%', '88\u00a0%'],

@@ -117,6 +117,8 @@ void hear_cautions(Told& told) {
   told.hear(advised.without("/yarn/ballG").without("/yarn/ballM"));
   told.hear(advised.with("/yarn/ballM", "600"));
   told.hear(advised.with("/yarn/ballM", "80"));
+  told.hear(advised.with("/yarn/ballM", "209"));
+  told.hear(advised.with("/foot/heelAnkleGirthMm", "227"));
   told.hear(advised.with("/swatch/stretchedWidthMm", "400"));
   told.hear(advised.with("/foot/calfGirthMm", "600").with("/legHeightMm", "400"));
   const RequestText plain = advised.without("/swatch/stretchedWidthMm");

@@ -98,7 +98,10 @@ function nodeTests(folder, options) {
 
 const testLayers = ['base', 'facts', 'sock', 'wire'];
 
-/** @returns {Array<{ name: string, needs?: string[], alone?: boolean, run: () => Promise<object> }>} */
+/**
+ * A suite `needs` builds; one that is `alone` uses all processors itself.
+ * @returns {Array<{ name: string, needs?: string[], alone?: boolean, run: () => Promise<object> }>}
+ */
 export function allSuites() {
   const cpp = listed(['core', 'wasm', 'tools', 'tests'], /\.(h|cpp)$/);
   return [
@@ -168,7 +171,6 @@ export function allSuites() {
     ...nodeTests('must_not_compile', { needs: ['native'] }),
     ...nodeTests('tools', { needs: ['native', 'wasm'] }),
     ...nodeTests('golden', { needs: ['native', 'wasm'] }),
-    // Alone, for they measure how quickly the page answers.
-    ...nodeTests('browser', { needs: ['native', 'site'], alone: true }),
+    ...nodeTests('browser', { needs: ['native', 'site'] }),
   ];
 }

@@ -1,13 +1,24 @@
 // The heart of tools/test: builds, runs the suites, says one line for each, and counts on the last line.
+import { existsSync, mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
 import os from 'node:os';
+import path from 'node:path';
 
 import { build, buildNeeds } from './builds.mjs';
+import { at } from './paths.mjs';
 import { runPool } from './run_command.mjs';
-import { allSuites } from './suites.mjs';
 
 const total = { passed: 0, failed: 0 };
 const brokenBuilds = new Set();
 const failedNames = [];
+
+// How long each suite took the last time: the longest start first, so that the short ones fill the
+// gaps and no processor waits for one at the end.
+const timesFile = at('build', 'reports', 'seconds.json');
+const times = {};
+const longestFirst = (suites) => {
+  const last = ({ name }) => times[name] ?? 1000;
+  return [...suites].sort((one, other) => last(other) - last(one));
+};
 
 /** Runs one suite or build and tells it in a line; what it said is shown only if it failed. */
 async function tell(name, needs, run) {
@@ -20,6 +31,7 @@ async function tell(name, needs, run) {
   total.passed += result.passed;
   total.failed += result.failed;
   const seconds = ((Date.now() - start) / 1000).toFixed(1);
+  times[name] = Number(seconds);
   if (result.failed > 0) {
     failedNames.push(name);
     console.log(`\n${result.log.trimEnd()}\n`);
@@ -38,6 +50,9 @@ function buildsFor(suites) {
 }
 
 async function main(words) {
+  if (existsSync(timesFile)) Object.assign(times, JSON.parse(readFileSync(timesFile, 'utf8')));
+  // Only now, so that a suite that cannot even be read is counted like any failure.
+  const { allSuites } = await import('./suites.mjs');
   const suites = allSuites().filter(
     ({ name }) => words.length === 0 || words.some((word) => name.includes(word)),
   );
@@ -49,12 +64,17 @@ async function main(words) {
     ({ name, needs = [], run }) =>
     () =>
       tell(name, needs, run);
-  await runPool(suites.filter((suite) => !suite.alone).map(job), os.cpus().length);
-  await runPool(suites.filter((suite) => suite.alone).map(job), 1);
+  const together = longestFirst(suites.filter(({ alone }) => !alone));
+  await runPool(together.map(job), os.cpus().length);
+  await runPool(suites.filter(({ alone }) => alone).map(job), 1);
 }
 
 try {
   await main(process.argv.slice(2));
+  mkdirSync(path.dirname(timesFile), { recursive: true });
+  // In one stroke: an interrupted run leaves the old file or the new one.
+  writeFileSync(`${timesFile}.new`, JSON.stringify(times));
+  renameSync(`${timesFile}.new`, timesFile);
 } catch (error) {
   console.log(error.stack);
   total.failed += 1;

@@ -374,7 +374,7 @@ export type Problem = {
   /** RFC 6901 pointer into the request; "" is the whole of it. */
   field: string;
   /** What it is. */
-  code: "unknown_question" | "too_large_text" | "bad_json" | "too_deep" | "not_an_object" | "newer_version" | "required" | "unknown_field" | "repeated_field" | "wrong_type" | "out_of_range" | "not_finite" | "number_too_large" | "not_whole" | "unknown_word" | "too_many_items" | "needs_partner" | "count_out_of_range" | "not_a_count" | "leg_too_short" | "no_room_for_rib" | "too_many_rounds" | "stretched_too_narrow" | "shoe_out_of_range" | "girth_out_of_range";
+  code: "unknown_question" | "too_large_text" | "bad_json" | "too_deep" | "not_an_object" | "newer_version" | "required" | "unknown_field" | "repeated_field" | "wrong_type" | "out_of_range" | "not_finite" | "number_too_large" | "not_whole" | "unknown_word" | "too_many_items" | "needs_partner" | "count_out_of_range" | "heel_out_of_reach" | "not_a_count" | "leg_too_short" | "no_room_for_rib" | "too_many_rounds" | "stretched_too_narrow" | "shoe_out_of_range" | "girth_out_of_range";
   /** A plain English sentence in SI units. */
   message: string;
   /** A number or a word that goes with the code; lengths are named ...Mm. */
@@ -386,7 +386,7 @@ export type Caution = {
   /** RFC 6901 pointer into the request; "" is the whole of it. */
   field: string;
   /** What it is. */
-  code: "guessed_gauge" | "flat_swatch" | "unwashed_swatch" | "stretch_doubtful" | "rib_swatch" | "shift_every_round" | "moss_stitch" | "no_lean" | "ease_outside" | "ease_off" | "heel_moved_count" | "heel_tight" | "heel_will_not_pass" | "leg_too_tight" | "girths_estimated" | "foot_estimated" | "yarn_sources_disagree" | "mass_needs_ball" | "yarn_guessed" | "loose_fabric" | "firm_fabric" | "balls_just" | "no_cable_long_enough";
+  code: "guessed_gauge" | "flat_swatch" | "unwashed_swatch" | "stretch_doubtful" | "rib_swatch" | "shift_every_round" | "moss_stitch" | "no_lean" | "ease_outside" | "ease_off" | "heel_moved_count" | "heel_tight" | "heel_will_not_pass" | "leg_too_tight" | "heel_below_ball" | "girths_estimated" | "foot_estimated" | "yarn_sources_disagree" | "mass_needs_ball" | "yarn_guessed" | "loose_fabric" | "firm_fabric" | "balls_just" | "balls_barely_begun" | "no_cable_long_enough";
   /** A plain English sentence in SI units. */
   message: string;
   /** A number or a word that goes with the code; lengths are named ...Mm. */

@@ -1,5 +1,5 @@
 // The page's first sight, made when it is built: the form, and the example's plan by the core itself.
-import { buildForm, countExamples, readDraft, showForm, valuesOf } from './form.js';
+import { buildForm, examplesLeft, readDraft, showForm, valuesOf } from './form.js';
 import { startState } from './state.js';
 import { showCare, showPlan } from './view.js';
 
@@ -22,7 +22,7 @@ export async function firstPaint(document, answer) {
     system: state.system,
     problems: [],
     lastGood: '',
-    examples: countExamples(state),
+    examples: examplesLeft(state),
     trouble: '',
   });
 }

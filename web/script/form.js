@@ -9,7 +9,7 @@ export { gatherProblems, readDraft } from './form/request.js';
 /** @typedef {import('./form/request.js').Problem} Problem */
 
 export { closeForm, showForm } from './form/show.js';
-export { countExamples, tellGood, tellProblems, valuesOf } from './form/tell.js';
+export { examplesLeft, tellGood, tellProblems, valuesOf } from './form/tell.js';
 
 /** @typedef {import('./state.js').State} State */
 /** @typedef {import('./state.js').Action} Action */
@@ -41,13 +41,26 @@ function typedAction(control, state) {
 function unitAction(control, state) {
   const field = fieldOf(control, state);
   if (!field) return undefined;
-  const typed = withoutUnit(state.draft[field.pointer]?.typed ?? '');
-  return { type: 'unit', pointer: field.pointer, unit: control.value, typed };
+  const typed = state.draft[field.pointer]?.typed ?? '';
+  const parsed = parseQuantity(typed, unitsOfKind[field.kind]);
+  // A unit written behind the number is what was meant, whatever is chosen to read it in.
+  const isWritten = parsed.ok && parsed.unit !== '';
+  return {
+    type: 'unit',
+    pointer: field.pointer,
+    unit: control.value,
+    typed: withoutUnit(typed),
+    isWritten,
+  };
 }
 
-/** The page's own units: every field is shown in them. @param {'metric' | 'inch'} system @param {State} state @returns {Action} */
+/**
+ * The page's own units: every measure of the foot, the yarn and the sock is shown in them. A swatch stays
+ * in the units it was counted over: nobody counts over 10.16 cm.
+ * @param {'metric' | 'inch'} system @param {State} state @returns {Action} */
 function systemAction(system, state) {
   const shown = fieldsOf(state.draft)
+    .filter(({ group }) => group !== 'readings')
     .map((field) => [field.pointer, unitIn(field.kind, system)])
     .filter(([, unit]) => unit !== '');
   return { type: 'system', system, shown: Object.fromEntries(shown) };
@@ -68,6 +81,8 @@ function readChange(event, state) {
 function readButton(button) {
   const count = button.getAttribute('data-count');
   if (count !== null) return { type: 'typed', pointer: '/stitchCount', typed: count, unit: '' };
+  const rib = button.getAttribute('data-rib')?.split(' ');
+  if (rib) return { type: 'rib', knit: rib[0], purl: rib[1] };
   if (button.hasAttribute('data-add-reading')) return { type: 'reading added' };
   const index = button.getAttribute('data-remove-reading');
   return index === null ? undefined : { type: 'reading removed', index: Number(index) };
@@ -90,6 +105,10 @@ function keepFocus(document, button) {
     /** @type {HTMLElement | null} */ (
       document.querySelector('[data-count][aria-pressed="true"]')
     )?.focus();
+  }
+  if (button.hasAttribute('data-rib')) {
+    document.getElementById(idOf('/rib/knit'))?.closest('details')?.setAttribute('open', '');
+    document.getElementById(idOf('/rib/knit'))?.focus();
   }
   if (button.hasAttribute('data-remove-reading')) {
     /** @type {HTMLElement | null} */ (document.querySelector('[data-add-reading]'))?.focus();
@@ -120,6 +139,8 @@ export function listen(document, now, act) {
       if (action) act(action);
     });
   }
+  // A browser that goes back to the page puts old values into its controls; the state says what stands there.
+  document.defaultView?.addEventListener('pageshow', () => act({ type: 'left' }));
   form?.addEventListener('focusout', (event) => {
     const from = event.target instanceof Element ? placeOf(event.target) : null;
     const to = event.relatedTarget instanceof Element ? placeOf(event.relatedTarget) : null;

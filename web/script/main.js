@@ -2,7 +2,7 @@
 import { startCore } from './core.js';
 import {
   closeForm,
-  countExamples,
+  examplesLeft,
   gatherProblems,
   listen,
   readDraft,
@@ -19,9 +19,10 @@ import { answerText, say, showPlan, showTrouble, troubleText } from './view.js';
 // A listener hears the answer once the hand rests, not at every key.
 const restMs = 900;
 
-/** @param {(question: string, request: unknown) => any} answer */
-function begin(answer) {
+function start() {
   let state = startState();
+  /** @type {((question: string, request: unknown) => any) | undefined} not before the module has started */
+  let answer;
   /** @type {{ state: State, request: Record<string, any>, plan: any } | undefined} */
   let good;
   /** @type {import('./form.js').Problem[]} */
@@ -32,7 +33,7 @@ function begin(answer) {
 
   /** Asks the core, if the draft is another one. @param {State} before */
   function ask(before) {
-    if (good && before.draft === state.draft) return;
+    if (!answer || (good && before.draft === state.draft)) return;
     const { request, problems: unread, locate } = readDraft(state.draft);
     try {
       const reply = answer('plan', request);
@@ -41,6 +42,14 @@ function begin(answer) {
     } catch {
       trouble = troubleText('stopped');
     }
+  }
+
+  /** The plan that the page was delivered with. */
+  function askExample() {
+    const example = startState();
+    const { request } = readDraft(example.draft);
+    const reply = answer?.('plan', request);
+    if (reply?.ok) good = { state: example, request, plan: reply.plan };
   }
 
   function draw() {
@@ -55,7 +64,7 @@ function begin(answer) {
       system: state.system,
       problems: told,
       lastGood: tellGood(told, good.state).join(', '),
-      examples: countExamples(state),
+      examples: examplesLeft(state),
       trouble,
     };
     showPlan(document, showing);
@@ -78,18 +87,21 @@ function begin(answer) {
       sayLater(draw());
     },
   );
-  ask(state);
-  draw();
-  performance.mark('first-answer');
+
+  // The fields are there before the module has started: what is typed meanwhile is kept, and asked then.
+  void startCore().then((core) => {
+    if (!core.ok) {
+      closeForm(document);
+      showTrouble(document, troubleText(core.code));
+      return;
+    }
+    answer = core.answer;
+    ask(state);
+    // What was typed first may be no plan yet; the example's stays in view then, as the last good one.
+    if (!good) askExample();
+    draw();
+    performance.mark('first-answer');
+  });
 }
 
-async function start() {
-  const core = await startCore();
-  if (core.ok) begin(core.answer);
-  else {
-    closeForm(document);
-    showTrouble(document, troubleText(core.code));
-  }
-}
-
-void start();
+start();

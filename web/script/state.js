@@ -1,6 +1,7 @@
 // What the page knows: the draft as typed, and how it is shown. Plain values and one pure function;
 // nothing here parses, rounds or touches the document.
 import { exampleDraft } from './state/example.js';
+import { withoutStrangers } from './state/own.js';
 
 /** @typedef {{ typed: string, unit: string }} Entry a field's text and the unit it was typed with */
 /** @typedef {Record<string, Entry>} Draft by JSON pointer */
@@ -16,8 +17,9 @@ import { exampleDraft } from './state/example.js';
 
 /**
  * @typedef {{ type: 'typed', pointer: string, typed: string, unit: string }
- *   | { type: 'unit', pointer: string, unit: string, typed: string }
+ *   | { type: 'unit', pointer: string, unit: string, typed: string, isWritten: boolean }
  *   | { type: 'left' }
+ *   | { type: 'rib', knit: string, purl: string }
  *   | { type: 'system', system: 'metric' | 'inch', shown: Record<string, string> }
  *   | { type: 'reading added' }
  *   | { type: 'reading removed', index: number }} Action
@@ -71,12 +73,12 @@ function put(state, pointer, entry) {
 /**
  * A field's own unit control. Just typed in, and the control means "I meant this unit"; left and come
  * back to, it means "show it to me in this unit", and what was typed stays as it was.
- * @param {State} state @param {{ pointer: string, unit: string, typed: string }} change
+ * @param {State} state @param {{ pointer: string, unit: string, typed: string, isWritten: boolean }} change
  * @returns {State}
  */
-function changeUnit(state, { pointer, unit, typed }) {
+function changeUnit(state, { pointer, unit, typed, isWritten }) {
   const entry = state.draft[pointer];
-  if (state.fresh === pointer) return put(state, pointer, { typed, unit });
+  if (state.fresh === pointer && !isWritten) return put(state, pointer, { typed, unit });
   // Nothing stands there to be converted: the unit is for what will be typed.
   if (!entry || entry.typed.trim() === '') {
     return { ...state, draft: { ...state.draft, [pointer]: { typed: '', unit } } };
@@ -120,11 +122,22 @@ function removeReading(state, index) {
   return next;
 }
 
+/** A rib offered in place of one that does not fit; a count named for the old one goes with it. @param {State} state @param {{ knit: string, purl: string }} rib @returns {State} */
+function chooseRib(state, { knit, purl }) {
+  const entry = (/** @type {string} */ typed) => ({ typed, unit: '' });
+  const next = put(put(state, '/rib/knit', entry(knit)), '/rib/purl', entry(purl));
+  return { ...put(next, '/stitchCount', entry('')), fresh: '' };
+}
+
 /** @param {State} state @param {Action} action @returns {State} */
 export function reduce(state, action) {
   switch (action.type) {
-    case 'typed':
-      return put(state, action.pointer, { typed: action.typed, unit: action.unit });
+    case 'typed': {
+      const { pointer, typed, unit } = action;
+      return put(withoutStrangers(state, pointer, typed), pointer, { typed, unit });
+    }
+    case 'rib':
+      return chooseRib(state, action);
     case 'unit':
       return changeUnit(state, action);
     case 'left':

@@ -85,6 +85,15 @@ function formatInches(mm) {
   return `${sign}${whole > 0 || rest === '' ? whole : ''}${rest}`;
 }
 
+/** Inches to an eighth as one types them, "9 5/8". @param {number} mm */
+function typedInches(mm) {
+  const parts = Math.round((mm / 25.4) * 8);
+  const [whole, rest] = [Math.floor(parts / 8), parts % 8];
+  const fraction =
+    rest === 0 ? '' : rest % 4 === 0 ? '1/2' : rest % 2 === 0 ? `${rest / 2}/4` : `${rest}/8`;
+  return [whole > 0 || rest === 0 ? String(whole) : '', fraction].filter(Boolean).join(' ');
+}
+
 /** @param {number} mm @param {string} unit cm, mm or in */
 export function formatLength(mm, unit) {
   if (unit === 'in') return `${formatInches(mm)} in`;
@@ -100,16 +109,35 @@ export function formatYarn(m, unit) {
 /** @param {number} g @param {string} unit */
 export function formatMass(g, unit) {
   const value = fromBase(g, unit);
-  if (unit === 'oz') return `${formatNumber(value, 2)} oz`;
+  if (unit === 'oz') return `${formatNumber(value, 1)} oz`;
   return `${formatNumber(value, Math.abs(value) < 9.95 ? 1 : 0)} g`;
 }
 
 /** @param {number} share 0.1 is 10 % @param {number} [most] */
 export const formatPercent = (share, most = 0) => `${formatNumber(share * 100, most)}\u00a0%`;
 
-/** Hours and minutes, to five minutes. @param {number} minutes */
+/** Away from a limit, so that a share just outside of it never reads as the limit itself. @param {number} share @param {boolean} isUp */
+export function formatPercentAway(share, isUp) {
+  const tenths = (isUp ? Math.ceil : Math.floor)(clean(Math.abs(share) * 1000));
+  return `${share < 0 ? '\u2212' : ''}${formatNumber(tenths / 10, 1)}\u00a0%`;
+}
+
+/**
+ * A limit, in a form that the limit itself still allows when it is typed: the least rounded up, the most
+ * down, inches in decimals because their eighths are too coarse.
+ * @param {Kind} kind @param {number} base @param {string} unit @param {boolean} isLeast
+ */
+export function formatLimit(kind, base, unit, isLeast) {
+  if (kind !== 'length' && kind !== 'yarn' && kind !== 'mass') return formatKind(kind, base, unit);
+  const most = unit === 'cm' ? 10 : 100;
+  const value = (isLeast ? Math.ceil : Math.floor)(clean(fromBase(base, unit) * most)) / most;
+  return `${formatNumber(value, 2)} ${unit}`;
+}
+
+/** Hours and minutes, to five minutes; from three hours on to half an hour. @param {number} minutes */
 export function formatTime(minutes) {
-  const fives = Math.round(minutes / 5) * 5;
+  const step = minutes < 180 ? 5 : 30;
+  const fives = Math.round(minutes / step) * step;
   const hours = Math.floor(fives / 60);
   const rest = fives % 60;
   if (hours === 0) return `${rest} min`;
@@ -134,6 +162,7 @@ export function formatKind(kind, base, unit) {
  * @param {Kind} kind @param {number} base @param {string} unit
  */
 export function inputText(kind, base, unit) {
+  if (kind === 'length' && unit === 'in') return typedInches(base);
   const most = unit === 'cm' || unit === 'g' ? 1 : unit === 'm' || unit === 'yd' ? 0 : 2;
   return formatNumber(fromBase(base, unit), kind === 'mass' ? 2 : most);
 }

@@ -1,8 +1,9 @@
 // Every sentence the page says, by code. Numbers arrive as text, already in the reader's units.
-export { fieldWords, formWords, optionWords } from './en/fields.js';
+export { fieldWords, formWords, leanWords, optionWords, scaleWords } from './en/fields.js';
 export { problemWords } from './en/problems.js';
 export { cautionWords } from './en/cautions.js';
 export { pageWords } from './en/page.js';
 export { drawingWords } from './en/drawing.js';
+export { measureWords } from './en/measures.js';
 export { planWords } from './en/plan.js';
 export { figureWords, numberWords, perWords, ruleWords, sourceWords } from './en/working.js';

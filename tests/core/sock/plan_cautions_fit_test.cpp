@@ -262,5 +262,14 @@ TEST(Cautions, WhatStopsTheFootComesBeforeWhatIsUnsure) {
   EXPECT_EQ(order.back(), "unwashed_swatch@/swatch/washed");
 }
 
+TEST(Cautions, AHeelSmallerThanTheBallIsDoubted) {
+  PlanRequest request = woman_in_worsted();
+  request.foot.heel_ankle_girth = mm(227);
+  EXPECT_TRUE(says(planned(request).cautions, "heel_below_ball"));
+  EXPECT_GE(planned(request).length.heel_depth, mm(0));
+  request.foot.heel_ankle_girth = mm(228);
+  EXPECT_FALSE(says(planned(request).cautions, "heel_below_ball"));
+}
+
 }  // namespace
 }  // namespace twinround

@@ -149,11 +149,16 @@ TEST(YarnCautions, BallsAreJustWithinTwoPercentOfAWholeOne) {
     EXPECT_NEAR(plan.yarn.need.with_margin.m(), row.metres, 1e-9);
     EXPECT_EQ(plan.yarn.balls->count, row.balls);
     EXPECT_EQ(plan.yarn.balls->just, row.just);
+    // Hardly any left over, or a last ball hardly begun: opposite words.
     const auto just = find_code(plan.cautions, "balls_just");
-    ASSERT_EQ(just.has_value(), row.just);
+    const auto begun = find_code(plan.cautions, "balls_barely_begun");
+    ASSERT_EQ(just.has_value(), row.just && row.balls == 1);
+    ASSERT_EQ(begun.has_value(), row.just && row.balls == 2);
     if (just) {
-      EXPECT_EQ(number_in(*just, "balls"), row.balls);
-      EXPECT_NEAR(*number_in(*just, "spareM"), 200 * row.balls - row.metres, 1e-9);
+      EXPECT_NEAR(*number_in(*just, "spareM"), 200 - row.metres, 1e-9);
+    }
+    if (begun) {
+      EXPECT_NEAR(*number_in(*begun, "overM"), row.metres - 200, 1e-9);
     }
   }
 }

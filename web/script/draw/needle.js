@@ -1,4 +1,4 @@
-// The long circular needle that both socks hang from, hinted: two tips and a cable that loops behind.
+// The long circular needle that both socks hang from, hinted: one tip through the socks, the cable that loops behind, the other tip free.
 import { at, svg } from './svg.js';
 
 /**
@@ -17,11 +17,22 @@ export function drawNeedle(document, { left, right, rise }) {
   ].join('');
   const tip = (/** @type {number} */ x, /** @type {number} */ y, /** @type {number} */ length) =>
     `M${at(x, y)}L${at(x + 12, y - 2.4)}H${at(x + length)}Q${at(x + length + 4, y, x + length, y + 2.4)}H${at(x + 12)}Z`;
+  const freeTip = (
+    /** @type {number} */ x,
+    /** @type {number} */ y,
+    /** @type {number} */ length,
+  ) =>
+    `M${at(x, y - 2)}H${at(x + length - 10)}L${at(x + length, y)}L${at(x + length - 10, y + 2)}H${at(x)}Z`;
   return svg(
     document,
     'g',
     { class: 'needle' },
     svg(document, 'path', { class: 'cable', d: loop }),
     svg(document, 'path', { class: 'tip', d: tip(left - 17, 0, right - left + 22) }),
+    // The other tip, free: it knits.
+    svg(document, 'path', {
+      class: 'tip',
+      d: freeTip(left - out * 0.35, -rise * 0.3, Math.min(46, (right - left) / 3)),
+    }),
   );
 }

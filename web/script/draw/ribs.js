@@ -15,6 +15,9 @@ function phaseOf(half, purl) {
   return first[0] === 'p' ? first[1] - purl : first[1];
 }
 
+/** A rib that moves and leans nowhere: 1x1, whose columns only change places. @param {Plan} plan */
+const isBroken = (plan) => plan.rib.roundsPerShift > 0 && plan.spiral.pitchDeg === undefined;
+
 /** The rib's standing at the middle of each run of rounds, unwound so that it never jumps a repeat. @param {Plan} plan @param {Size} size @param {boolean} isSecond */
 function ribTrack(plan, size, isSecond) {
   const repeat = plan.rib.knit + plan.rib.purl;
@@ -29,7 +32,7 @@ function ribTrack(plan, size, isSecond) {
     const phase = phaseOf(line.halves[0], plan.rib.purl);
     if (phase === undefined) continue;
     const last = track[track.length - 1];
-    const turns = last ? Math.round((last.phase - phase) / repeat) : 0;
+    const turns = last && !isBroken(plan) ? Math.round((last.phase - phase) / repeat) : 0;
     track.push({
       phase: phase + turns * repeat,
       from,
@@ -40,8 +43,18 @@ function ribTrack(plan, size, isSecond) {
   return track;
 }
 
-/** Points of a band's edge, from the toe up: slanting through the middle of each step, upright in the cuff. @param {ReturnType<typeof ribTrack>} track */
-function edgePoints(track) {
+/**
+ * Points of a band's edge, from the toe up: slanting through the middle of each step, upright in the
+ * cuff and in a broken rib.
+ * @param {ReturnType<typeof ribTrack>} track @param {boolean} isUpright
+ */
+function edgePoints(track, isUpright) {
+  if (isUpright) {
+    return track.flatMap(({ phase, from, to }) => [
+      { phase, y: from },
+      { phase, y: to },
+    ]);
+  }
   /** @type {Array<{ phase: number, y: number }>} */
   const points = [];
   track.forEach(({ phase, from, to, section }, i) => {
@@ -57,7 +70,7 @@ function edgePoints(track) {
  * @param {Plan} plan @param {Size} size @param {boolean} isSecond
  */
 export function purlBands(plan, size, isSecond) {
-  const points = edgePoints(ribTrack(plan, size, isSecond));
+  const points = edgePoints(ribTrack(plan, size, isSecond), isBroken(plan));
   if (points.length === 0) return '';
   const { knit, purl } = plan.rib;
   const phases = points.map(({ phase }) => phase);

@@ -24,11 +24,34 @@ function marksOf(plan) {
   return { increases, moves, sections };
 }
 
+/** @typedef {{ text: string, from: number }} Label `from` the round its part begins with, from 0 */
+
+/**
+ * Labels at their parts' beginnings; one that would run into another
+ * stands a row lower.
+ * @param {Label[]} labels @param {number} step @param {number} width
+ */
+function placeLabels(labels, step, width) {
+  // Where each row is taken up to.
+  const ends = [0, 0, 0];
+  return labels.map(({ text: words, from }, i) => {
+    const long = words.length * 6.2;
+    const isLast = i === labels.length - 1;
+    // A short last part has its label end with the strip.
+    const isEnding = isLast && from * step > width - long;
+    const start = isEnding ? width - long : from * step;
+    const free = ends.findIndex((end) => start >= end);
+    const row = free < 0 ? ends.length - 1 : free;
+    ends[row] = start + long + 8;
+    return { words, x: isEnding ? width : start, row, isEnding };
+  });
+}
+
 /**
  * @param {Document} document @param {Plan} plan
- * @param {{ width: number, name: string, labels: Record<string, string>, end: string }} how
+ * @param {{ width: number, name: string, labels: Label[] }} how
  */
-export function drawStrip(document, plan, { width, name, labels, end }) {
+export function drawStrip(document, plan, { width, name, labels }) {
   const { increases, moves, sections } = marksOf(plan);
   const step = width / plan.totalRounds;
   const tall = 28;
@@ -41,10 +64,17 @@ export function drawStrip(document, plan, { width, name, labels, end }) {
     /** @type {number[]} */ rounds,
     /** @type {number} */ high,
   ) => svg(document, 'path', { class: kind, d: rounds.map((round) => tick(round, high)).join('') });
+  const placed = placeLabels(labels, step, width);
+  const rows = Math.max(...placed.map(({ row }) => row)) + 1;
   return svg(
     document,
     'svg',
-    { class: 'strip', viewBox: `0 0 ${width} 50`, role: 'img', 'aria-label': name },
+    {
+      class: 'strip',
+      viewBox: `0 0 ${width} ${34 + rows * 16}`,
+      role: 'img',
+      'aria-label': name,
+    },
     ...sections.map(({ section, from, to }) =>
       svg(document, 'rect', {
         class: `band ${section}`,
@@ -57,9 +87,13 @@ export function drawStrip(document, plan, { width, name, labels, end }) {
     path('tick', all, 5),
     path('tick moves', moves, 13),
     path('tick increases', increases, 24),
-    ...sections.map(({ section, from }) =>
-      text(document, labels[section] ?? section, { class: 'strip-text', x: from * step, y: 44 }),
+    ...placed.map(({ words, x, row, isEnding }) =>
+      text(document, words, {
+        class: 'strip-text',
+        x,
+        y: 44 + row * 16,
+        'text-anchor': isEnding ? 'end' : 'start',
+      }),
     ),
-    text(document, end, { class: 'strip-text', x: width, y: 44, 'text-anchor': 'end' }),
   );
 }

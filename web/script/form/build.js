@@ -20,9 +20,11 @@ function make(document, name, attributes, ...children) {
 const describedBy = (/** @type {string} */ id) =>
   ['mark', 'how', 'also', 'problem'].map((part) => `${id}-${part}`).join(' ');
 
-/** @param {Document} document @param {Field} field @param {string} label */
-function unitControl(document, field, label) {
+/** @param {Document} document @param {Field} field @param {string} label @param {boolean} isCompact */
+function unitControl(document, field, label, isCompact) {
   const units = unitsOfKind[field.kind];
+  // A short row has no room for a choice: its unit is the row's above, or is written behind the number.
+  if (isCompact) return make(document, 'span', { class: 'unit', 'data-unit-word': '' }, units[0]);
   if (units.length < 2) {
     const only = field.kind === 'percent' || field.kind === 'needle' ? units[0] : '';
     return make(document, 'span', { class: 'unit' }, only);
@@ -39,8 +41,8 @@ function unitControl(document, field, label) {
   );
 }
 
-/** @param {Document} document @param {Field} field @param {string} id @param {string} label */
-function entryOf(document, field, id, label) {
+/** @param {Document} document @param {Field} field @param {string} id @param {string} label @param {boolean} isCompact */
+function entryOf(document, field, id, label, isCompact) {
   if (field.as === 'choice') {
     const words = optionWords[field.pointer];
     const options = (field.options ?? []).map((option) =>
@@ -64,15 +66,16 @@ function entryOf(document, field, id, label) {
     autocomplete: 'off',
     'aria-describedby': describedBy(id),
   });
-  return [input, unitControl(document, field, label)];
+  return [input, unitControl(document, field, label, isCompact)];
 }
 
-/** @param {Document} document @param {Field} field */
-export function buildField(document, field) {
+/** @param {Document} document @param {Field} field @param {boolean} [isCompact] in a row of several, under a row that is labelled */
+export function buildField(document, field, isCompact = false) {
   const id = idOf(field.pointer);
   const { label, of = '', how = '' } = fieldWords[wordsKey(field.pointer)];
   const name = of === '' ? label : `${label} ${of}`;
   const labelNode = make(document, 'label', { for: id }, label);
+  if (isCompact) labelNode.setAttribute('class', 'unseen');
   if (of !== '') labelNode.append(make(document, 'span', { class: 'unseen' }, ` ${of}`));
   const part = (/** @type {string} */ what, text = '') =>
     make(document, 'span', { class: what, id: `${id}-${what}` }, text);
@@ -81,7 +84,7 @@ export function buildField(document, field) {
     'div',
     { class: `field by-${field.as}`, 'data-field': field.pointer },
     labelNode,
-    make(document, 'div', { class: 'entry' }, ...entryOf(document, field, id, name)),
+    make(document, 'div', { class: 'entry' }, ...entryOf(document, field, id, name, isCompact)),
     make(document, 'div', { class: 'under' }, part('also'), ' ', part('mark')),
     part('how', how),
     part('problem'),
@@ -108,17 +111,31 @@ function buildMode(document, field) {
 /** One row of the swatch. @param {Document} document @param {number} index */
 export function buildReading(document, index) {
   const name = formWords.reading(index + 1);
+  // The first is labelled and leads to how it is counted; every further one is a short row below.
+  const isCompact = index > 0;
+  const removeName = formWords.removeReading(index + 1);
   const remove = make(
     document,
     'button',
-    { type: 'button', class: 'quiet', 'data-remove-reading': String(index) },
-    formWords.removeReading(index + 1),
+    {
+      type: 'button',
+      class: 'quiet',
+      'data-remove-reading': String(index),
+      'aria-label': removeName,
+      title: removeName,
+    },
+    isCompact ? '×' : removeName,
   );
-  const fields = readingFields(index).map((field) => buildField(document, field));
+  const fields = readingFields(index).map((field) => buildField(document, field, isCompact));
   return make(
     document,
     'div',
-    { class: 'reading', role: 'group', 'aria-label': name, 'data-reading': String(index) },
+    {
+      class: isCompact ? 'reading compact' : 'reading',
+      role: 'group',
+      'aria-label': name,
+      'data-reading': String(index),
+    },
     ...fields,
     remove,
   );

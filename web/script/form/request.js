@@ -73,7 +73,8 @@ function chosen(field, typed) {
 export function readDraft(draft) {
   const rows = usedRows(draft);
   /** @type {Record<string, any>} */
-  const request = { version: 1 };
+  // A foot there is, be it empty: so the core says what of it is missing.
+  const request = { version: 1, foot: {} };
   /** @type {Problem[]} */
   const problems = [];
   if (waysOf(draft).swatch === 'swatch')
@@ -97,6 +98,17 @@ export function readDraft(draft) {
   return { request, problems, locate: (pointer) => toDraft(pointer, rows) };
 }
 
+// What the core says of the whole sock, not of one field's value.
+const ofTheSock = new Set([
+  'count_out_of_range',
+  'heel_out_of_reach',
+  'not_a_count',
+  'leg_too_short',
+  'no_room_for_rib',
+  'too_many_rounds',
+  'stretched_too_narrow',
+]);
+
 /**
  * What stands in the way, all of it: what could not be read, and what the core refused, less what it
  * misses only because it could not be read.
@@ -105,7 +117,9 @@ export function readDraft(draft) {
  */
 export function gatherProblems(unread, refused, locate) {
   const known = new Set(unread.map(({ field }) => field));
-  const others = refused
+  // While something is unread, what the core makes of the rest is a sock that nobody asked for.
+  const ofFields = refused.filter(({ code }) => unread.length === 0 || !ofTheSock.has(code));
+  const others = ofFields
     .map((problem) => ({ ...problem, field: locate(problem.field) }))
     .filter(({ field, code, ...more }) => {
       const partner = 'partner' in more ? locate(String(more.partner)) : '';

@@ -3,11 +3,14 @@ import { formWords } from '../../words/en.js';
 import { countReadings, mostReadings } from '../state.js';
 import { buildReading } from './build.js';
 import { fieldsOf, idOf, isAsked, waysOf } from './fields.js';
-import { alsoOf, textOf, unitOf } from './tell.js';
+import { alsoOf, isStranger, isUsual, textOf, unitOf } from './tell.js';
 
 /** @typedef {import('../state.js').State} State */
 /** @typedef {import('./fields.js').Field} Field */
 /** @typedef {import('./tell.js').Told} Told */
+
+// Girths the core guesses from the foot where they were not measured.
+const guessable = new Set(['/foot/heelAnkleGirthMm', '/foot/ankleGirthMm', '/foot/calfGirthMm']);
 
 /** As many rows of readings as the draft has. @param {Document} document @param {State} state */
 function showReadings(document, state) {
@@ -21,8 +24,10 @@ function showReadings(document, state) {
   for (const remove of place.querySelectorAll('[data-remove-reading]')) {
     remove.toggleAttribute('hidden', count < 2);
   }
-  const add = document.querySelector('[data-add-reading]');
-  add?.toggleAttribute('hidden', count >= mostReadings || waysOf(state.draft).swatch !== 'swatch');
+  const isSwatch = waysOf(state.draft).swatch === 'swatch';
+  const isFull = count >= mostReadings;
+  document.querySelector('[data-add-reading]')?.toggleAttribute('hidden', isFull || !isSwatch);
+  document.querySelector('[data-all-readings]')?.toggleAttribute('hidden', !isFull || !isSwatch);
 }
 
 /** Sets a control and, so that a page can be made without a browser, its markup. @param {Element} control @param {string} text */
@@ -60,10 +65,19 @@ function showEntry(document, place, field, state) {
   const isTyping = document.activeElement === control && state.fresh === field.pointer;
   if (control && !isTyping) setValue(control, text);
   if (unit) setValue(unit, unitOf(state, field));
+  const unitWord = unitOf(state, field);
+  if (unitWord) setText(place.querySelector('[data-unit-word]'), unitWord);
   const id = idOf(field.pointer);
   setText(place.querySelector(`#${id}-also`), alsoOf(state, field));
   const isExample = Boolean(state.example[field.pointer]) && text !== '';
-  setText(place.querySelector(`#${id}-mark`), isExample ? formWords.example : '');
+  const isOdd = isStranger(state, field);
+  const mark = isUsual(field) ? formWords.usual : isOdd ? formWords.stranger : formWords.example;
+  place.classList.toggle('stranger', isExample && isOdd);
+  const isGuessed = text === '' && guessable.has(field.pointer);
+  setText(
+    place.querySelector(`#${id}-mark`),
+    isGuessed ? formWords.guessed : isExample ? mark : '',
+  );
 }
 
 /** @param {Document} document @param {State} state @param {Told[]} told */
@@ -101,5 +115,7 @@ export function showForm(document, state, told) {
 
 /** No fields that do nothing: what stands in them stays readable. @param {Document} document */
 export function closeForm(document) {
-  for (const set of document.querySelectorAll('fieldset')) set.toggleAttribute('disabled', true);
+  for (const part of document.querySelectorAll('fieldset, form button')) {
+    part.toggleAttribute('disabled', true);
+  }
 }

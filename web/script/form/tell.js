@@ -1,6 +1,16 @@
 // A field's own words: what stands in it as a reader says it, what it is in the other unit, and what is
 // wrong with it.
-import { formatKind, formatNumber, inputText, otherUnit, unitIn, unitsOfKind } from '../units.js';
+import {
+  formatKind,
+  formatLimit,
+  formatNumber,
+  fromBase,
+  inputText,
+  otherUnit,
+  unitIn,
+  unitsOfKind,
+  withoutUnit,
+} from '../units.js';
 import { fieldWords, formWords, optionWords, problemWords } from '../../words/en.js';
 import { shownUnit } from '../state.js';
 import { fieldsOf, idOf, isAsked, wordsKey } from './fields.js';
@@ -14,14 +24,29 @@ import { readEntry } from './request.js';
 export const unitOf = (state, field) =>
   shownUnit(state, field.pointer) || unitIn(field.kind, state.system);
 
+/**
+ * A measure as text for its field. A gauge is counted over more than a tape's eighths can say.
+ * @param {Field} field @param {number} value @param {string} unit
+ */
+const inField = (field, value, unit) =>
+  field.group === 'readings'
+    ? formatNumber(fromBase(value, unit), 2)
+    : inputText(field.kind, value, unit);
+
 /** The text that stands in a field: as typed, or as converted when it is shown in another unit. @param {State} state @param {Field} field */
 export function textOf(state, field) {
   const entry = state.draft[field.pointer];
   if (!entry) return field.options?.[0] ?? '';
+  if (field.as !== 'quantity') return entry.typed;
   const unit = unitOf(state, field);
-  if (unit === entry.unit || field.as !== 'quantity') return entry.typed;
   const read = readEntry(field, entry);
-  return read.ok ? inputText(field.kind, read.value, unit) : entry.typed;
+  if (!read.ok) return entry.typed;
+  const written = read.unit || entry.unit;
+  if (unit !== written) return inField(field, read.value, unit);
+  // A unit written behind the number stands in the unit control already.
+  return read.unit !== '' && unitsOfKind[field.kind].length > 1
+    ? withoutUnit(entry.typed)
+    : entry.typed;
 }
 
 /** What a field is in its other unit, or ''. @param {State} state @param {Field} field */
@@ -30,7 +55,9 @@ export function alsoOf(state, field) {
   if (!entry || field.as !== 'quantity' || unitsOfKind[field.kind].length < 2) return '';
   const read = readEntry(field, entry);
   if (!read.ok) return '';
-  return `= ${formatKind(field.kind, read.value, otherUnit(field.kind, unitOf(state, field)))}`;
+  const other = otherUnit(field.kind, unitOf(state, field));
+  const isGauge = field.group === 'readings';
+  return `= ${isGauge ? `${inField(field, read.value, other)} ${other}` : formatKind(field.kind, read.value, other)}`;
 }
 
 /** A field's value in words, "24.6 cm" or "to the left", or '' when it is empty. @param {State} state @param {Field} field */
@@ -51,29 +78,93 @@ export const valuesOf = (state) =>
       .map((field) => [field.pointer, valueOf(state, field)]),
   );
 
-/** How many asked fields are still as the example has them. @param {State} state */
-export const countExamples = (state) =>
-  fieldsOf(state.draft).filter(
-    (field) => field.as !== 'mode' && state.example[field.pointer] && isAsked(field, state.draft),
-  ).length;
+// What one measures or reads off a label. The rest (rib, toe, fit, pace) has values that are usual, which
+// nobody has to make her own.
+const measured = new Set(['readings', 'yarn', 'shoe', 'foot']);
 
-/** The field that a problem's pointer names, or the nearest there is. @param {Field[]} fields @param {string} pointer */
-function nearest(fields, pointer) {
-  const exact = fields.find((field) => field.pointer === pointer && field.as !== 'mode');
+/** Whether a field stands at a value that is usual, not at somebody's measure. @param {Field} field */
+export const isUsual = ({ group, pointer }) =>
+  !measured.has(group) && !pointer.startsWith('/foot/') && pointer !== '/swatch/needleMm';
+
+// One's own may well be like the example's in these: they say what a measure was counted over.
+const countedOver = /\/(widthMm|heightMm|scale)$/;
+
+const partOf = (/** @type {Field} */ { pointer }) => pointer.split('/')[1];
+
+/** The fields a reader makes her own, all that are asked. @param {State} state */
+const ownable = (state) =>
+  fieldsOf(state.draft).filter(
+    (field) =>
+      field.as !== 'mode' &&
+      isAsked(field, state.draft) &&
+      !isUsual(field) &&
+      !countedOver.test(field.pointer) &&
+      textOf(state, field) !== '',
+  );
+
+/**
+ * What is still the example's, in words: a part of the sheet, or what is left of one begun.
+ * @param {State} state
+ */
+export function examplesLeft(state) {
+  const fields = ownable(state);
+  const isLeft = (/** @type {Field} */ field) => Boolean(state.example[field.pointer]);
+  const begun = new Set(fields.filter((field) => !isLeft(field)).map(partOf));
+  const words = fields
+    .filter(isLeft)
+    .map((field) => (begun.has(partOf(field)) ? shortName(field) : formWords.part[partOf(field)]));
+  return [...new Set(words)];
+}
+
+/**
+ * Whether a field still holds the example's measure though what it goes with is the reader's own: foot
+ * and leg are of one person.
+ * @param {State} state @param {Field} field
+ */
+export function isStranger(state, field) {
+  const ofOne = (/** @type {Field} */ one) => ['foot', 'legHeightMm'].includes(partOf(one));
   return (
-    exact ?? fields.find((field) => field.as !== 'mode' && field.pointer.startsWith(`${pointer}/`))
+    ofOne(field) &&
+    Boolean(state.example[field.pointer]) &&
+    ownable(state).some((one) => partOf(one) === 'foot' && !state.example[one.pointer])
   );
 }
+
+/**
+ * The field that a problem's pointer names, or the nearest there is: one inside it, else one beside it (a girth that is not
+ * asked for, because the foot is told by its shoe).
+ * @param {Field[]} fields @param {string} pointer @returns {Field | undefined}
+ */
+function nearest(fields, pointer) {
+  const asked = fields.filter((field) => field.as !== 'mode');
+  const exact = asked.find((field) => field.pointer === pointer);
+  if (exact) return exact;
+  const inside = asked.find((field) => field.pointer.startsWith(`${pointer}/`));
+  if (inside) return inside;
+  const around = pointer.slice(0, Math.max(0, pointer.lastIndexOf('/')));
+  return around === '' ? undefined : nearest(fields, around);
+}
+
+// Their limits are lengths of feet, whatever the field is that they stand at.
+const ofFeet = new Set(['shoe_out_of_range', 'girth_out_of_range']);
 
 /** Figures of a problem as the field's reader reads them. @param {Problem} problem @param {Field | undefined} field @param {State} state */
 function figuresOf(problem, field, state) {
   const kind = field?.kind ?? 'number';
   const unit = field ? unitOf(state, field) : '';
   const length = unitIn('length', state.system);
+  const lengthUnit = kind === 'length' ? unit : length;
+  // A limit is the field's own, but for problems that the whole sock has: those count, or measure feet.
+  const limit = (/** @type {number} */ value, /** @type {boolean} */ isLeast) => {
+    if (problem.code === 'out_of_range') return formatLimit(kind, value, unit, isLeast);
+    if (ofFeet.has(problem.code)) return formatLimit('length', value, length, isLeast);
+    return formatNumber(value);
+  };
   const write = (/** @type {string} */ key, /** @type {unknown} */ value) => {
     if (typeof value !== 'number') return String(value);
-    if (key.endsWith('Mm')) return formatKind('length', value, kind === 'length' ? unit : length);
-    if (key === 'min' || key === 'max') return formatKind(kind, value, unit);
+    if (key === 'leastMm') return formatLimit('length', value, lengthUnit, true);
+    if (key.endsWith('Mm')) return formatKind('length', value, lengthUnit);
+    if (key === 'min' || key === 'max') return limit(value, key === 'min');
     return formatNumber(value, 2);
   };
   return Object.fromEntries(

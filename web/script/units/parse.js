@@ -42,6 +42,9 @@ const refuse = (code) => ({ ok: false, code });
 /** Every space a phone or a copied text may hold, every dash, and the fraction slash, made plain. */
 const plain = (/** @type {string} */ text) =>
   text
+    // Marks that nobody sees come along with copied text; full-width digits are digits.
+    .replace(/\p{Cf}/gu, '')
+    .replace(/[\uff10-\uff19]/g, (digit) => String.fromCharCode(digit.charCodeAt(0) - 0xfee0))
     .replace(/[\s\u00a0\u2007\u2009\u202f]+/g, ' ')
     .replace(/[\u2012\u2013\u2212]/g, '-')
     .replace(/[\u2044\u2215]/g, '/')
@@ -67,8 +70,10 @@ function readNumber(text) {
   }
   const fraction = /^(?:(\d+)[ -])?(\d+) ?\/ ?(\d+)$/.exec(text);
   if (fraction) {
-    const below = Number(fraction[3]);
-    return below === 0 ? 'not_a_number' : Number(fraction[1] ?? 0) + Number(fraction[2]) / below;
+    const [above, below] = [Number(fraction[2]), Number(fraction[3])];
+    // "9 11/2" is a slip of the hand, not fourteen and a half.
+    const isProper = fraction[1] === undefined || above < below;
+    return below === 0 || !isProper ? 'not_a_number' : Number(fraction[1] ?? 0) + above / below;
   }
   if (/^[\d.,]+( [\d.,]+)+$/.test(text)) return 'two_numbers';
   if (!/^[\d.,]*\d[\d.,]*$/.test(text)) return 'not_a_number';
@@ -90,6 +95,7 @@ export function parseQuantity(text, units) {
   if (unit !== '' && !units.includes(unit)) return refuse('wrong_unit');
   const value = readNumber(number);
   if (typeof value === 'string') return refuse(value);
+  if (!Number.isFinite(value)) return refuse('number_too_large');
   return { ok: true, value: sign === '-' ? -value : value, unit };
 }
 

@@ -10,12 +10,15 @@ import { figuresIn } from './figures.js';
 /** @typedef {import('../contract.js').Plan} Plan */
 /** @typedef {import('./showing.js').Showing} Showing */
 
+/** As long as its rounds make it, which is not quite what foot and leg add up to. @param {Plan} plan */
+export const knitLength = (plan) => plan.totalRounds / plan.gauge.roundsPerMm;
+
 /** @param {Plan} plan @param {Showing['system']} system */
 export function nameOfPair(plan, system) {
   const { length } = figuresIn(system);
   return drawingWords.pairName(
     String(plan.stitchCount),
-    length(plan.lengthMm),
+    length(knitLength(plan)),
     length(plan.finishedGirthMm),
   );
 }

@@ -3,12 +3,22 @@ import { formatNumber, formatPercent, formatTime } from '../units.js';
 import { planWords } from '../../words/en.js';
 import { table } from './dom.js';
 import { figuresIn } from './figures.js';
+import { markLastGood } from './page_state.js';
 import { nameOf } from './parts.js';
 
 /** @typedef {import('./showing.js').Showing} Showing */
 /** @typedef {import('./dom.js').Make} Make */
 
 const words = planWords.buy;
+
+/** How the yarn is shared between the socks, the spare included. @param {any} yarn @param {ReturnType<typeof figuresIn>} figures */
+function splitWords({ balls, gWithMargin }, figures) {
+  const each = figures.mass(gWithMargin / 2);
+  if (balls === undefined) return words.splitMass(each);
+  if (balls === 1) return words.oneBall(each);
+  if (balls % 2 === 0) return words.evenBalls(balls / 2);
+  return words.oddBalls((balls - 1) / 2, each);
+}
 
 /** @param {Make} h @param {Showing} showing */
 function yarnWords(h, { plan, system }) {
@@ -20,9 +30,7 @@ function yarnWords(h, { plan, system }) {
     const say = yarn.massGuessed ? words.massGuessed : words.mass;
     lines.push(say(figures.mass(yarn.gWithMargin), figures.otherMass(yarn.gWithMargin)));
   }
-  lines.push(
-    yarn.gPerSock === undefined ? words.eachYarn : words.twoYarns(figures.mass(yarn.gPerSock)),
-  );
+  lines.push(splitWords(yarn, figures));
   const balls =
     yarn.balls === undefined
       ? null
@@ -31,7 +39,7 @@ function yarnWords(h, { plan, system }) {
           { class: 'balls' },
           h('strong', {}, words.balls(yarn.balls)),
           yarn.ballsJust ? h('em', { class: 'just' }, ` ${words.just}`) : null,
-          yarn.spareM === undefined ? null : ` ${words.spare(figures.yarn(yarn.spareM))}`,
+          yarn.spareM === undefined ? null : `. ${words.spare(figures.yarn(yarn.spareM))}`,
         );
   return [
     h(
@@ -104,6 +112,7 @@ function sectionTable(h, { plan, system }) {
 export function viewBuy(h, showing) {
   return [
     h('h2', {}, words.title),
+    markLastGood(h, showing),
     h(
       'div',
       { class: 'columns' },

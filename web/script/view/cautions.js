@@ -1,5 +1,6 @@
 // Cautions of this plan, and the care that every pair asks for.
 import { cautionWords, pageWords, planWords } from '../../words/en.js';
+import { formatPercentAway } from '../units.js';
 import { writeNamed } from './figures.js';
 
 /** @typedef {import('./showing.js').Showing} Showing */
@@ -10,10 +11,27 @@ export function cautionText(caution, system) {
   const say = cautionWords[caution.code];
   const figures = Object.entries(caution).map(([name, value]) => [
     name,
-    writeNamed(name, value, system),
+    // Told because it is outside of −20 to −2 %: so it must not be rounded into that.
+    caution.code === 'ease_outside' && name === 'ease'
+      ? formatPercentAway(value, value < -0.2 || value > 0)
+      : writeNamed(name, value, system),
   ]);
   return say ? say(Object.fromEntries(figures)) : String(caution.message);
 }
+
+// What is merely unsure: no mark of alarm stands before it.
+const mild = new Set([
+  'flat_swatch',
+  'unwashed_swatch',
+  'guessed_gauge',
+  'rib_swatch',
+  'girths_estimated',
+  'foot_estimated',
+  'yarn_guessed',
+  'no_lean',
+  'moss_stitch',
+  'shift_every_round',
+]);
 
 /** @param {Make} h @param {Showing} showing */
 export function viewCautions(h, { plan, system }) {
@@ -23,7 +41,9 @@ export function viewCautions(h, { plan, system }) {
     h(
       'ul',
       { class: 'cautions' },
-      plan.cautions.map((caution) => h('li', {}, cautionText(caution, system))),
+      plan.cautions.map((caution) =>
+        h('li', { class: mild.has(caution.code) ? 'mild' : 'grave' }, cautionText(caution, system)),
+      ),
     ),
   ];
 }

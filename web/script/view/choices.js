@@ -2,13 +2,17 @@
 import { drawStretch } from '../draw/stretch.js';
 import { drawingWords, planWords } from '../../words/en.js';
 import { formatCount, formatPercent } from '../units.js';
-import { figuresIn, writeEase } from './figures.js';
+import { figuresIn } from './figures.js';
 
 /** @typedef {import('./showing.js').Showing} Showing */
 /** @typedef {import('../contract.js').Plan} Plan */
 /** @typedef {import('./dom.js').Make} Make */
 
 const words = planWords.choices;
+
+// Past this share of the stretch the core itself says that a count will not go over the heel.
+const stuckUse = 0.95;
+const mostRibs = 3;
 
 /** What lies on the line, in rising order. @param {Plan} plan @param {(mm: number) => string} length */
 function marksOf(plan, length) {
@@ -41,8 +45,12 @@ function button(h, choice, { plan, request, system }) {
   const { length, yarn } = figuresIn(system);
   const isChosen = choice.stitches === plan.stitchCount;
   const isAdvised = choice.stitches === plan.advisedCount;
+  // Advised, but far from the ease asked for: the nearest there is.
+  const isFar = plan.ribsThatFit.length > 0 && request.stitchCount === undefined;
   const tag = isAdvised
-    ? words.advised
+    ? isFar
+      ? words.nearest
+      : words.advised
     : isChosen && request.stitchCount !== undefined
       ? words.own
       : '';
@@ -62,24 +70,36 @@ function button(h, choice, { plan, request, system }) {
       part('count', formatCount(choice.stitches)),
       part('tag', tag),
       part('girth', length(choice.girthMm)),
-      part('ease', writeEase(choice.ease)),
-      part('more', words.heel(formatPercent(choice.heelUse))),
-      part('more', yarn(choice.mPerPair)),
+      part('ease', words.ease(formatPercent(Math.abs(choice.ease)), choice.ease < 0)),
+      part('more', words.heel(formatPercent(choice.heelUse), choice.heelUse <= stuckUse)),
+      part('more', words.yarn(yarn(choice.mPerPair))),
       part('more', choice.halvesAlike ? words.alike : words.unlike),
     ),
   );
 }
 
-/** @param {Make} h @param {Plan} plan */
-function ribsThatFit(h, plan) {
-  if (plan.ribsThatFit.length === 0) return null;
+/** Where the rib is the trouble; beside a count of the knitter's own it is not. @param {Make} h @param {Showing} showing */
+function ribsThatFit(h, { plan, request }) {
+  if (plan.ribsThatFit.length === 0 || request.stitchCount !== undefined) return null;
   const rib = (/** @type {Plan['ribsThatFit'][number]} */ { knit, purl, stitches, ease }) =>
-    h('li', {}, words.rib(`k${knit}, p${purl}`, stitches, writeEase(ease)));
+    h(
+      'li',
+      {},
+      h(
+        'button',
+        { type: 'button', class: 'quiet', 'data-rib': `${knit} ${purl}` },
+        words.rib(
+          `k${knit}, p${purl}`,
+          stitches,
+          words.ease(formatPercent(Math.abs(ease)), ease < 0),
+        ),
+      ),
+    );
   return h(
     'div',
     { class: 'ribs' },
     h('p', {}, words.ribs),
-    h('ul', {}, plan.ribsThatFit.map(rib)),
+    h('ul', {}, plan.ribsThatFit.slice(0, mostRibs).map(rib)),
   );
 }
 
@@ -98,7 +118,8 @@ export function viewChoices(h, document, showing) {
   return [
     h('h2', {}, drawingWords.stretch.title),
     line(1120, 'wide-only'),
-    line(340, 'narrow-only'),
+    line(700, 'middle-only'),
+    line(340, 'phone-only'),
     h('p', { class: 'aside' }, words.lead),
     h(
       'ol',
@@ -117,6 +138,6 @@ export function viewChoices(h, document, showing) {
           ),
         )
       : null,
-    ribsThatFit(h, plan),
+    ribsThatFit(h, showing),
   ].filter((node) => node !== null);
 }

@@ -4,7 +4,8 @@ import { drawingWords, planWords } from '../../words/en.js';
 import { table } from './dom.js';
 import { figuresIn } from './figures.js';
 import { sayHalf, sayHalves, sayIncrease } from './lines.js';
-import { sayRib } from './parts.js';
+import { markLastGood } from './page_state.js';
+import { lengthTo, sayRib } from './parts.js';
 
 /** @typedef {import('./showing.js').Showing} Showing */
 /** @typedef {import('../contract.js').Plan} Plan */
@@ -16,13 +17,18 @@ const words = planWords.knit;
 function beginning(h, plan) {
   return [
     h('h3', {}, words.castOn.title),
-    ...words.castOn.text(plan.castOn.wraps, plan.castOn.stitches).map((text) => h('p', {}, text)),
+    h(
+      'ol',
+      { class: 'steps' },
+      words.castOn.steps(plan.castOn.wraps, plan.castOn.stitches).map((text) => h('li', {}, text)),
+    ),
     h('h3', {}, words.passes.title),
     h(
       'ol',
       { class: 'passes' },
       words.passes.list.map((pass) => h('li', {}, pass)),
     ),
+    h('p', {}, words.passes.turn),
   ];
 }
 
@@ -40,7 +46,7 @@ function toe(h, plan) {
     done += span.rounds;
   }
   const how = increaseLine
-    ? [words.toe.increase(sayIncrease(increaseLine)), words.toe.plain]
+    ? [words.toe.increase(sayIncrease(increaseLine)), words.toe.plain, words.toe.made]
     : [words.toe.allPlain];
   const rows = counts.map((count, j) => ({
     name: String(j + 1),
@@ -104,17 +110,26 @@ function rib(h, plan) {
   const isMirrored = spans.some((span) => span.secondLine !== undefined);
   const lead = isStraight
     ? words.rib.straight(sayRib(plan), rounds)
-    : words.rib.spiral(sayRib(plan), drawingWords.rounds(roundsPerShift), rounds);
+    : words.rib.spiral(
+        sayRib(plan),
+        roundsPerShift === 1 ? words.rib.everyRound : drawingWords.rounds(roundsPerShift),
+        rounds,
+      );
+  const { periodRounds, pitchDeg } = plan.spiral;
+  const over = plan.spiral.rounds % periodRounds;
   const rest = [
-    !isStraight && plan.spiral.periodRounds < plan.spiral.rounds
-      ? words.rib.period(plan.spiral.periodRounds)
+    !isStraight && periodRounds < plan.spiral.rounds
+      ? words.rib.period(periodRounds, (plan.spiral.rounds - over) / periodRounds, over)
       : '',
-    plan.spiral.pitchDeg ? words.rib.pitch(`${formatNumber(plan.spiral.pitchDeg)}°`) : '',
+    pitchDeg
+      ? words.rib.pitch(`${formatNumber(pitchDeg)}°`, words.rib.leans[plan.rib.lean] ?? '')
+      : '',
   ].filter(Boolean);
   return [
     h('h3', {}, words.rib.title),
     h('p', {}, [lead, ...rest].join(' ')),
     h('p', {}, words.rib.forward),
+    h('p', {}, words.rib.reading),
     table(h, {
       caption: words.rib.caption,
       heads: isMirrored
@@ -123,11 +138,12 @@ function rib(h, plan) {
       rows: spans.flatMap((span) => rowsOf(plan, span, { most, isMirrored })),
       className: 'lines',
     }),
+    h('p', {}, words.rib.tryOn),
   ];
 }
 
-/** @param {Make} h @param {Plan} plan @param {(m: number) => string} yarn */
-function cuff(h, plan, yarn) {
+/** @param {Make} h @param {Plan} plan @param {ReturnType<typeof figuresIn>} figures */
+function cuff(h, plan, figures) {
   const spans = spansOf(plan, 'cuff');
   const bindOff = plan.yarn.sections.find(({ section }) => section === 'bindOff');
   const lines = spans.flatMap((span) => {
@@ -147,21 +163,25 @@ function cuff(h, plan, yarn) {
           {},
           `${words.cuff.text(drawingWords.rounds(plan.cuff.rounds))} `,
           lines.map((line) => h('span', { class: 'line' }, line)),
+          ` ${words.cuff.at(figures.length(lengthTo(plan, 'cuff')))}`,
         ),
-    bindOff ? h('p', {}, words.cuff.bindOff(yarn(bindOff.m))) : null,
+    ...(bindOff ? words.cuff.bindOff(figures.yarn(bindOff.m)) : []).map((text) => h('p', {}, text)),
   ];
 }
 
 /** @param {Make} h @param {Showing} showing */
-export function viewKnit(h, { plan, system }) {
+export function viewKnit(h, showing) {
+  const { plan, system } = showing;
   return [
     h('h2', {}, words.title),
+    markLastGood(h, showing),
+    h('p', {}, words.noHeel),
     h(
       'div',
       { class: 'columns knit' },
       h('div', {}, beginning(h, plan)),
       h('div', {}, toe(h, plan)),
-      h('div', { class: 'broad' }, rib(h, plan), cuff(h, plan, figuresIn(system).yarn)),
+      h('div', { class: 'broad' }, rib(h, plan), cuff(h, plan, figuresIn(system))),
     ),
   ];
 }

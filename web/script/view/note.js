@@ -2,6 +2,7 @@
 import { formatCount, formatPercent } from '../units.js';
 import { planWords } from '../../words/en.js';
 import { figuresIn } from './figures.js';
+import { markLastGood } from './page_state.js';
 
 /** @typedef {import('./showing.js').Showing} Showing */
 /** @typedef {import('./dom.js').Make} Make */
@@ -9,7 +10,8 @@ import { figuresIn } from './figures.js';
 const words = planWords.note;
 
 /** @param {Make} h @param {Showing} showing */
-export function viewNote(h, { plan, system }) {
+export function viewNote(h, showing) {
+  const { plan, system } = showing;
   const { yarn } = figuresIn(system);
   const wraps = formatCount(plan.castOn.wraps);
   const line = (/** @type {string} */ label, /** @type {string} */ figure) =>
@@ -18,7 +20,7 @@ export function viewNote(h, { plan, system }) {
   const margin = formatPercent(plan.yarn.mWithMargin / plan.yarn.mPerPair - 1);
   return [
     h('h2', { class: 'unseen' }, words.title),
-    h('p', { class: 'next' }, words.next(wraps)),
+    markLastGood(h, showing) ?? h('p', { class: 'next' }, words.next(wraps)),
     h(
       'dl',
       { class: 'hand' },

@@ -9,6 +9,10 @@ export const viewTrouble = (h, text) => [
   h('p', { role: 'alert', class: 'trouble', 'data-key': 'trouble' }, text),
 ];
 
+/** Over a part of the page that is still of the last good plan. @param {Make} h @param {Showing} showing */
+export const markLastGood = (h, { problems, lastGood }) =>
+  problems.length === 0 ? null : h('p', { class: 'last-good' }, pageWords.lastGood(lastGood));
+
 /** @param {Make} h @param {Showing} showing */
 export function viewStanding(h, { problems, examples, trouble }) {
   if (trouble) return viewTrouble(h, trouble);
@@ -31,6 +35,8 @@ export function viewStanding(h, { problems, examples, trouble }) {
     ];
   }
   const text =
-    examples === 0 ? pageWords.allOwn : `${pageWords.exampleIs} ${pageWords.exampleLeft(examples)}`;
+    examples.length === 0
+      ? pageWords.allOwn
+      : `${pageWords.exampleIs} ${pageWords.exampleLeft(examples.join(', '))}`;
   return [h('p', { class: 'standing-text', 'data-key': 'standing' }, text)];
 }

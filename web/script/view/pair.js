@@ -45,7 +45,8 @@ export function viewPair(h, document, showing) {
     h(
       'figcaption',
       {},
-      problems.length > 0 && h('strong', { class: 'last-good' }, pageWords.lastGood(lastGood)),
+      problems.length > 0 &&
+        h('strong', { class: 'last-good at-drawing' }, pageWords.lastGood(lastGood)),
       h('span', {}, `${scale}${guess}`),
       h(
         'details',

@@ -1,11 +1,19 @@
 // The pair lying, toe left, for a narrow page.
 import { levelLength } from '../draw/measures.js';
 import { svg, text, write } from '../draw/svg.js';
-import { drawingWords } from '../../words/en.js';
-import { drawBoth, nameOfPair } from './both_socks.js';
+import { drawingWords, measureWords } from '../../words/en.js';
+import { formatPercent } from '../units.js';
+import { drawBoth, knitLength, nameOfPair } from './both_socks.js';
 import { figuresIn } from './figures.js';
 
 /** @typedef {import('./showing.js').Showing} Showing */
+
+/** The foot, and by how much the sock's is shorter or longer. @param {Showing['plan']} plan @param {(mm: number) => string} length */
+function sayFoot(plan, length) {
+  const ease = plan.working.find(({ figure }) => figure === 'lengthMm')?.numbers.lengthEase ?? 0;
+  const share = ease === 0 ? '' : formatPercent(Math.abs(ease));
+  return measureWords.foot(length(plan.foot.lengthMm), share, ease < 0);
+}
 
 /** Foot and leg stand in words under the pair, for the fields come below. @param {Document} document @param {Showing} showing */
 export function lyingPair(document, { plan, request, system }) {
@@ -23,8 +31,7 @@ export function lyingPair(document, { plan, request, system }) {
   const tall = top + right;
   const cuff = left + size.height;
   const heel = cuff - size.height * (request.legHeightMm / plan.lengthMm);
-  const { foot, leg } = drawingWords.measures;
-  const total = drawingWords.whole(drawingWords.rounds(plan.totalRounds), length(plan.lengthMm));
+  const total = drawingWords.whole(drawingWords.rounds(plan.totalRounds), length(knitLength(plan)));
   const letter = (/** @type {string} */ name, /** @type {number} */ y) =>
     text(document, name, { class: 'letter', x: 4, y: y + 5, 'text-anchor': 'middle' });
   return svg(
@@ -41,13 +48,13 @@ export function lyingPair(document, { plan, request, system }) {
       y: tall + 22,
       from: left,
       to: heel,
-      label: foot(length(plan.foot.lengthMm)),
+      label: sayFoot(plan, length),
     }),
     levelLength(document, {
       y: tall + 22,
       from: heel,
       to: cuff,
-      label: leg(length(request.legHeightMm)),
+      label: measureWords.leg(length(request.legHeightMm)),
     }),
     text(document, total, {
       class: 'part-figure',

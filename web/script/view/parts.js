@@ -26,9 +26,26 @@ export const nameOf = (/** @type {string} */ section) =>
 /** "k2, p2". @param {Plan} plan */
 export const sayRib = ({ rib }) => `k${formatCount(rib.knit)}, p${formatCount(rib.purl)}`;
 
-/** How the rib moves, in a few words, or '' for one that stands straight. @param {Plan} plan */
-export const sayMove = ({ rib }) =>
-  rib.roundsPerShift === 0 ? '' : drawingWords.move(drawingWords.rounds(rib.roundsPerShift));
+const sayEvery = (/** @type {number} */ rounds) =>
+  rounds === 1 ? planWords.knit.rib.everyRound : drawingWords.rounds(rounds);
 
-export const ribTitle = (/** @type {Plan} */ plan) =>
-  plan.rib.roundsPerShift === 0 ? planWords.knit.rib.straightName : nameOf('spiral');
+/** How the rib moves, in a few words, or '' for one that stands straight. @param {Plan} plan */
+export const sayMove = ({ rib, spiral }) => {
+  if (rib.roundsPerShift === 0) return '';
+  const say = spiral.pitchDeg === undefined ? drawingWords.change : drawingWords.move;
+  return say(sayEvery(rib.roundsPerShift));
+};
+
+/** What to call the rib: one that moves and leans nowhere is no spiral. @param {Plan} plan */
+export function ribTitle({ rib, spiral }) {
+  const names = planWords.knit.rib;
+  if (rib.roundsPerShift === 0) return names.straightName;
+  if (spiral.pitchDeg !== undefined) return nameOf('spiral');
+  return rib.roundsPerShift === 1 ? names.mossName : names.brokenName;
+}
+
+/** Millimetres from the tip to where a section begins. @param {Plan} plan @param {string} section */
+export function lengthTo(plan, section) {
+  const part = partsOf(plan).find((one) => one.section === section);
+  return (part?.from ?? plan.totalRounds) / plan.gauge.roundsPerMm;
+}

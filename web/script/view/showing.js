@@ -10,7 +10,7 @@
  * @property {import('../units.js').System} system
  * @property {Array<{ pointer: string, id: string, name: string, text: string }>} problems
  * @property {string} lastGood what the plan was made from, at the fields now wrong
- * @property {number} examples how many values are still the example's
+ * @property {string[]} examples the parts of the sheet that are still the example's
  * @property {string} trouble what keeps the page from answering, in words, or ''
  */
 export {};

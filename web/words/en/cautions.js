@@ -7,6 +7,10 @@ const places = /** @type {Record<string, string>} */ ({
   edge: 'at the top edge',
 });
 
+/** Ease as people say it: "−11 %" is "11 % smaller". @param {string} ease */
+const girth = (ease = '') =>
+  ease.startsWith('\u2212') ? `${ease.slice(1)} smaller` : `${ease} larger`;
+
 /** @type {Record<string, (figures: Figures) => string>} */
 export const cautionWords = {
   guessed_gauge: ({ category }) =>
@@ -25,25 +29,29 @@ export const cautionWords = {
   no_lean: () =>
     'In knit 1, purl 1 a step to the left and one to the right are the same: it leans neither way.',
   ease_outside: ({ ease, asked }) =>
-    `The sock would be ${ease} of the foot’s girth, where ${asked} was asked: outside what fits well, −20 % to −2 %.`,
+    `The sock would be ${girth(ease)} than the foot; ${girth(asked)} was asked, and 2 to 20 % smaller is what a ribbed sock is worn at.`,
   ease_off: ({ ease, asked }) =>
-    `The nearest count this rib allows is ${ease} of the foot’s girth; asked was ${asked}. Another rib comes closer.`,
+    `The sock would be ${girth(ease)} than the foot; ${girth(asked)} was asked. Another rib comes closer.`,
   heel_moved_count: ({ from, to, heelUse }) =>
     `${from} stitches would use ${heelUse} of their stretch to pass the heel, so ${to} are advised.`,
   heel_tight: ({ heelUse }) =>
     `The heel uses ${heelUse} of the stretch there is: it goes on, tightly.`,
   heel_will_not_pass: ({ heelUse }) =>
     `This will not go over the heel: it would use ${heelUse} of the stretch there is. Take a larger count.`,
-  leg_too_tight: ({ heightMm, girthMm, use, stitches, place }) =>
-    `Too tight ${places[place] ?? 'up the leg'}, from ${heightMm} above the floor: ${girthMm} round would use ${use} of the stretch there is. Knit a shorter leg, or ${
+  leg_too_tight: ({ heightMm, girthMm, use, stitches, place, girth: from }) =>
+    `Too tight ${places[place] ?? 'up the leg'}, from ${heightMm} above the floor: ${girthMm} round${from === 'estimated' ? ' (an estimate: measure it)' : ''} would use ${use} of the stretch there is. Knit a shorter leg, or ${
       stitches ? `${stitches} stitches` : 'more stitches'
     }, or take a larger needle and a new swatch.`,
   girths_estimated: ({ heelMm }) =>
     `Heel and ankle were not measured: the sock is tested on a large heel, ${heelMm} round.`,
   foot_estimated: ({ lengthMm, lengthSpreadMm, girthMm, girthSpreadMm }) =>
     `Guessed from the shoe: a foot of ${lengthMm}, give or take ${lengthSpreadMm}, and ${girthMm} round, give or take ${girthSpreadMm}. A tape is better.`,
-  yarn_sources_disagree: ({ weighedMm, geometryMm, apart }) =>
-    `The weighed piece says ${weighedMm} of yarn a stitch, the gauge says ${geometryMm}: ${apart} apart. One of them was taken wrong; look again.`,
+  yarn_sources_disagree: ({ weighedMm, geometryMm, apart, doubt = '' }) =>
+    `The weighed piece says ${weighedMm} of yarn a stitch, the gauge says ${geometryMm}: ${apart} apart. ${
+      doubt.endsWith('massG')
+        ? 'Doubt the weighing first: so light a piece is hard to weigh.'
+        : 'Doubt the gauge and the ball’s length first: measure again.'
+    }`,
   mass_needs_ball: () =>
     'A weighed piece tells the yarn only with the ball’s grams and metres beside it; it was left aside.',
   yarn_guessed: ({ category }) =>
@@ -53,7 +61,11 @@ export const cautionWords = {
   firm_fabric: () =>
     'This fabric is firm, even for a sock: hard on the hands, and it gives little.',
   balls_just: ({ balls, spareM }) =>
-    `Just: of ${balls} balls only ${spareM} would be left over. One ball more is safe.`,
+    `Just: of ${balls === '1' ? 'one ball' : `${balls} balls`} only ${spareM} would be left over. One ball more is safe.`,
+  balls_barely_begun: ({ balls, overM }) =>
+    `Of ${balls} balls the last is bought for ${overM} only. A little less to spare, or a leg a few rounds shorter, saves it.`,
+  heel_below_ball: ({ heelMm, ballMm }) =>
+    `Round heel and ankle (${heelMm}) should be about a third more than round the ball of the foot (${ballMm}). Measure it again: the sock has to pass it.`,
   no_cable_long_enough: ({ cableMinMm }) =>
     `No circular needle is sold as long as ${cableMinMm}. Knit the socks one after the other, or on two needles.`,
 };

@@ -14,16 +14,13 @@ export const drawingWords = {
   }),
   rounds: (/** @type {number} */ n) => (n === 1 ? '1 round' : `${n} rounds`),
   move: (/** @type {Text} */ every) => `a step every ${every}`,
+  change: (/** @type {Text} */ every) => `changing every ${every}`,
   sock: { a: 'A', b: 'B' },
   pairName: (/** @type {Text} */ stitches, /** @type {Text} */ length, /** @type {Text} */ girth) =>
     `The pair, laid flat and to scale: ${stitches} stitches a round, ${length} long, ${girth} round. The same figures stand in the table below.`,
   toScale: (/** @type {Text} */ girth, /** @type {Text} */ rest) =>
     `To scale, eased open to ${girth} round; at rest the rib draws in to ${rest}.`,
   giveOrTake: 'The dashed line is the give and take of a guessed gauge (tension).',
-  measures: {
-    foot: (/** @type {Text} */ length) => `foot ${length}`,
-    leg: (/** @type {Text} */ length) => `leg ${length}`,
-  },
   whole: (/** @type {Text} */ rounds, /** @type {Text} */ length) => `${rounds} · ${length}`,
   table: {
     open: 'The pair as a table',
@@ -47,10 +44,10 @@ export const drawingWords = {
   strip: {
     name: (/** @type {Text} */ rounds) =>
       `All ${rounds} rounds as one band: a tick a round, long where stitches are added, middling where the rib moves.`,
-    begin: 'cast on',
-    spiral: 'spiral begins',
-    cuff: 'cuff',
-    bindOff: 'bind off',
+    span: (/** @type {number} */ first, /** @type {number} */ last) =>
+      first === last ? String(first) : `${first}–${last}`,
+    part: (/** @type {Text} */ name, /** @type {Text} */ rounds) => `${name} ${rounds}`,
+    last: (/** @type {Text} */ part) => `${part}, bind off`,
   },
   swatchAcross: (/** @type {Text} */ stitches) => `${stitches} stitches`,
   swatchUp: (/** @type {Text} */ rounds) => `${rounds} rounds`,

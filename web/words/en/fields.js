@@ -47,17 +47,17 @@ export const fieldWords = {
   '/foot/ankleGirthMm': {
     label: 'Ankle, round',
     short: 'ankle',
-    how: 'Above the ankle bone. Empty: guessed from the foot.',
+    how: 'Above the ankle bone.',
   },
   '/foot/calfGirthMm': {
     label: 'Calf, round',
     short: 'calf',
-    how: 'Where it is widest. Empty: guessed from the foot.',
+    how: 'Where it is widest.',
   },
   '/rib/knit': { label: 'Knit', of: 'stitches in the rib', short: 'knit of the rib' },
   '/rib/purl': { label: 'Purl', of: 'stitches in the rib', short: 'purl of the rib' },
   '/rib/roundsPerShift': {
-    label: 'Moves over one every',
+    label: 'A step every',
     of: 'so many rounds',
     short: 'rounds a shift',
     how: 'Rounds between one step and the next. 0: straight up.',
@@ -97,7 +97,7 @@ export const fieldWords = {
   '/swatch/fabric': {
     label: 'Knit in',
     short: 'swatch fabric',
-    how: 'The sock’s own rib is turned into stockinette.',
+    how: 'Stockinette is stocking stitch. The sock’s own rib is turned into it.',
   },
   '/swatch/needleMm': { label: 'Needle of the swatch', short: 'needle', how: 'Its size in mm.' },
   '/swatch/stretchedWidthMm': {
@@ -154,11 +154,37 @@ export const optionWords = {
   '/rib/lean': { left: 'to the left', right: 'to the right', mirrored: 'mirrored, as a pair' },
   '/toe/shape': { round: 'round', even: 'even, like a wedge' },
   '/swatch/washed': { true: 'washed and dry', false: 'not washed' },
-  '/swatch/fabric': { stockinette: 'stockinette (stocking stitch)', rib: 'the sock’s own rib' },
+  '/swatch/fabric': { stockinette: 'stockinette', rib: 'the sock’s own rib' },
+};
+
+/** The rib's lean inside a sentence. @type {Record<string, string>} */
+export const leanWords = {
+  left: 'leaning to the left',
+  right: 'leaning to the right',
+  mirrored: 'mirrored as a pair',
+};
+
+/** A shoe's scale inside a sentence. @type {Record<string, string>} */
+export const scaleWords = {
+  eu: 'EU',
+  'us-women': 'US women’s',
+  'us-men': 'US men’s',
+  uk: 'UK',
+  mondopoint: 'mondopoint',
 };
 
 export const formWords = {
   example: 'example',
+  usual: 'usual',
+  guessed: 'guessed from the foot',
+  stranger: 'not yours yet',
+  // The parts of the sheet by the first step of their pointers.
+  part: /** @type {Record<string, string>} */ ({
+    swatch: 'swatch',
+    yarn: 'yarn',
+    foot: 'foot',
+    legHeightMm: 'leg',
+  }),
   sheet: 'the sheet',
   unit: /** @type {Record<string, string>} */ ({
     cm: 'cm',

@@ -4,9 +4,8 @@
 
 export const pageWords = {
   exampleIs: 'A worked example: the Tuesday class, net loft, Harrow Quay.',
-  exampleLeft: (/** @type {number} */ n) =>
-    n === 1 ? 'One value is not yet yours.' : `${n} values are not yet yours.`,
-  allOwn: 'All values are your own.',
+  exampleLeft: (/** @type {Text} */ parts) => `Still the example’s: ${parts}.`,
+  allOwn: 'All measures are your own.',
   problems: (/** @type {number} */ n) => (n === 1 ? 'One thing to mend:' : `${n} things to mend:`),
   lastGood: (/** @type {Text} */ values) =>
     values === '' ? 'last good plan' : `last good: ${values}`,
@@ -32,15 +31,24 @@ export const pageWords = {
 
   sentence: {
     gauge: (/** @type {Text} */ stitches) => `${stitches} stitches`,
+    readings: (/** @type {number} */ n, /** @type {Text} */ stitches) =>
+      `${n} readings, mean ${stitches} stitches`,
+    overFour: { in: '4\u00a0in', cm: '10\u00a0cm' },
     over: ' over ',
     noSwatch: 'No swatch yet, but ',
     yarn: (/** @type {Text} */ weight) => `yarn of weight ${weight}`,
     foot: '; a foot ',
     long: ' long and ',
     round: ' round; a leg ',
-    shoe: '; a foot of shoe size ',
-    shoeLeg: '; a leg ',
-    high: ' high.',
+    shoe: (/** @type {Text} */ whose) => `; ${whose}’s foot, `,
+    size: (/** @type {Text} */ scale, /** @type {Text} */ size) => `${scale}\u00a0${size}`,
+    about: (/** @type {Text} */ length, /** @type {Text} */ girth) =>
+      `: about ${length} long and ${girth} round; a leg `,
+    high: ' high; ribbed ',
+    rib: (/** @type {Text} */ rib) => rib,
+    leaning: (/** @type {Text} */ lean) => `, ${lean}`,
+    straight: ', straight up',
+    end: '.',
   },
 
   care: {

@@ -8,8 +8,8 @@ const plural = (/** @type {number} */ n, /** @type {string} */ one, /** @type {s
 export const planWords = {
   note: {
     title: 'For the back of your hand',
-    next: (/** @type {Text} */ wraps) => `next: wrap ${wraps} and ${wraps}`,
-    wraps: 'wraps',
+    next: (/** @type {Text} */ wraps) => `next: wrap B ${wraps} times, then A ${wraps}`,
+    wraps: 'wraps a sock',
     stitches: 'stitches a round',
     toe: 'toe rounds',
     rounds: 'rounds in all',
@@ -19,18 +19,21 @@ export const planWords = {
   },
 
   choices: {
-    lead: 'Each with its girth laid flat and its ease against the foot. Tap one to try it.',
+    lead: 'Each with its girth laid flat, and how much smaller than the foot it is. Tap one to try it.',
     stitches: (/** @type {number} */ n) => `${n} stitches`,
-    ease: (/** @type {Text} */ ease, /** @type {boolean} */ tighter) =>
-      `${ease} ${tighter ? 'tighter' : 'wider'} than the foot`,
-    heel: (/** @type {Text} */ use) => `heel takes ${use} of the stretch`,
-    alike: 'halves alike',
-    unlike: 'halves differ',
+    ease: (/** @type {Text} */ ease, /** @type {boolean} */ smaller) =>
+      `${ease} ${smaller ? 'smaller' : 'larger'}`,
+    yarn: (/** @type {Text} */ yarn) => `${yarn} in the pair`,
+    heel: (/** @type {Text} */ use, /** @type {boolean} */ passes) =>
+      passes ? `over the heel: ${use} of the stretch` : `will not go over the heel (${use})`,
+    alike: 'both halves read the same',
+    unlike: 'the halves read differently',
     advised: 'advised',
     own: 'your own',
     back: (/** @type {number} */ n) => `back to the advised ${n}`,
     noneAdvised: 'No count can be advised for this rib and foot; try another rib.',
-    ribs: 'Ribs that would fit this foot at this gauge (tension):',
+    nearest: 'nearest',
+    ribs: 'Ribs that fit this foot better at this gauge (tension). Tap one to try it:',
     rib: (/** @type {Text} */ rib, /** @type {number} */ n, /** @type {Text} */ ease) =>
       `${rib} on ${n} stitches, ${ease}`,
   },
@@ -40,16 +43,23 @@ export const planWords = {
     need: (/** @type {Text} */ yarn, /** @type {Text} */ also) =>
       `${yarn} (${also}) of yarn for the pair`,
     margin: (/** @type {Text} */ margin, /** @type {Text} */ bare) =>
-      `${margin} to spare is in it; the pair itself takes ${bare}.`,
-    mass: (/** @type {Text} */ mass, /** @type {Text} */ also) => `That is ${mass} (${also}).`,
+      `${margin} to spare is in that; the pair itself takes ${bare}.`,
+    mass: (/** @type {Text} */ mass, /** @type {Text} */ also) =>
+      `That is ${mass} (${also}), the spare included.`,
     massGuessed: (/** @type {Text} */ mass, /** @type {Text} */ also) =>
       `That is about ${mass} (${also}), guessed from the yarn’s weight.`,
     balls: (/** @type {number} */ n) => plural(n, 'ball', 'balls'),
     just: 'just',
-    spare: (/** @type {Text} */ spare) => `${spare} would be left over.`,
-    twoYarns: (/** @type {Text} */ sock) =>
-      `Each sock has its own yarn: ${sock} a sock, wound off, or both ends of one ball.`,
-    eachYarn: 'Each sock has its own yarn: a ball each, or both ends of one ball.',
+    spare: (/** @type {Text} */ spare) => `Left over: ${spare}.`,
+    // Each sock is knit from its own yarn; how to split it hangs on the number of balls.
+    oneBall: (/** @type {Text} */ sock) =>
+      `Each sock has its own yarn: wind off ${sock} for the second sock, or knit from both ends of the ball.`,
+    evenBalls: (/** @type {number} */ n) =>
+      `Each sock has its own yarn: ${plural(n, 'ball', 'balls')} for each.`,
+    oddBalls: (/** @type {number} */ n, /** @type {Text} */ sock) =>
+      `Each sock has its own yarn: ${plural(n, 'ball', 'balls')} for each, and the last one shared: ${sock} a sock in all.`,
+    splitMass: (/** @type {Text} */ sock) =>
+      `Each sock has its own yarn: weigh out ${sock} a sock, or knit from both ends of one ball.`,
     yarn: 'Yarn',
     needle: 'Needle',
     needleSize: (/** @type {Text} */ mm, /** @type {Text} */ us, /** @type {Text} */ uk) =>
@@ -62,7 +72,8 @@ export const planWords = {
     }),
     cable: (/** @type {Text} */ length, /** @type {Text} */ also) =>
       `one long circular, ${length} (${also}), for both socks at once`,
-    cableLeast: (/** @type {Text} */ length) => `This pair needs ${length} of cable at least.`,
+    cableLeast: (/** @type {Text} */ length) =>
+      `From tip to tip this pair needs at least ${length}.`,
     firmness: /** @type {Record<string, string>} */ ({
       loose: 'The fabric is loose for a sock.',
       usual: 'The fabric is as firm as hand-knit socks usually are.',
@@ -81,21 +92,29 @@ export const planWords = {
 
   knit: {
     title: 'To knit',
+    noHeel:
+      'These socks have no heel: from the toe to the cuff they go straight on, and the spiral lets the tube settle round the foot.',
     castOn: {
       title: 'Cast on both',
-      text: (/** @type {number} */ wraps, /** @type {number} */ stitches) => [
-        `Lay the two tips side by side. Wrap yarn A ${wraps} times round both, then yarn B ${wraps} times beside it: a Turkish cast-on.`,
-        `That is ${wraps} stitches on each tip for each sock, ${stitches} a sock. The slip knot is no stitch.`,
+      // A Turkish cast-on, wrapped towards the points, so the sock wrapped last is knit first.
+      steps: (/** @type {number} */ wraps, /** @type {number} */ stitches) => [
+        'Hold the two tips together, points to the right, one above the other.',
+        `B first: slip knot on the lower tip, then wrap yarn B ${wraps} times round both, up behind and down in front, each wrap nearer the points.`,
+        `Then A the same way, ${wraps} wraps of yarn A between B and the points. That makes ${wraps} loops on each tip, ${stitches} stitches a sock. A slip knot is no stitch.`,
+        'Draw the lower tip out to the right until its loops lie on the cable.',
+        'With it, knit the loops of the upper tip: A, then B. Turn, and knit the other side: B, then A, dropping each slip knot as you come to it. A loop that sits twisted is knit through its back leg. That is round 1.',
       ],
     },
     passes: {
       title: 'A round of the pair is four passes',
       list: ['A, first half', 'B, first half', 'turn', 'B, second half', 'A, second half', 'turn'],
+      turn: 'To turn: slide the waiting stitches onto the left tip, draw the right tip out of the ones just knit, and let those rest on the cable.',
     },
     toe: {
       title: 'The toe',
       increase: (/** @type {Text} */ line) =>
         `Increase round, on each half of each sock: ${line}. That adds 4.`,
+      made: 'M1R: lift the strand between the needles from back to front and knit its front leg. M1L: lift it from front to back and knit its back leg.',
       plain: 'All other rounds: knit.',
       allPlain: 'Every round: knit.',
       caption: 'Stitches of one sock after each toe round',
@@ -109,12 +128,26 @@ export const planWords = {
     rib: {
       title: 'The rib',
       straightName: 'straight rib',
+      brokenName: 'broken rib',
+      mossName: 'moss (seed) stitch',
       straight: (/** @type {Text} */ rib, /** @type {Text} */ rounds) =>
         `${rib}, straight up, for ${rounds}.`,
       spiral: (/** @type {Text} */ rib, /** @type {Text} */ every, /** @type {Text} */ rounds) =>
         `${rib}, moving over one stitch every ${every}, for ${rounds}.`,
-      period: (/** @type {number} */ n) => `After ${n} rounds it begins again.`,
-      pitch: (/** @type {Text} */ degrees) => `It leans ${degrees} from upright.`,
+      everyRound: 'round',
+      period: (/** @type {number} */ n, /** @type {number} */ times, /** @type {number} */ rest) =>
+        `Work rounds 1–${n} of the table ${times === 1 ? 'once' : `${times} times`}${
+          rest === 0 ? '' : `, then rounds 1–${rest} once more`
+        }.`,
+      pitch: (/** @type {Text} */ degrees, /** @type {Text} */ way) =>
+        `Going up, the ribs lean ${degrees} ${way}.`,
+      leans: /** @type {Record<string, string>} */ ({
+        left: 'to the left',
+        right: 'to the right',
+        mirrored: 'to the left on A, to the right on B',
+      }),
+      tryOn:
+        'Before the leg, try the sock on: thread a lifeline through every stitch, slip the needle out, and pull the tip past the heel.',
       caption: 'One whole turn of the rib, counted from its first round',
       round: 'rounds',
       sock: 'sock',
@@ -124,7 +157,8 @@ export const planWords = {
       sockB: 'B',
       socks: 'A and B',
       forward:
-        'Before a first purl bring the yarn forward between the tips, not over the needle; snug up the second stitch of each half.',
+        'Where a half begins with a purl, bring the yarn forward between the tips first, not over the needle; snug up the second stitch of each half.',
+      reading: 'k knit, p purl; *…* 4 times: work what stands between the stars 4 times in all.',
     },
     cuff: {
       title: 'The cuff, and off',
@@ -136,8 +170,11 @@ export const planWords = {
           ? `${of}each half: ${halves[0]}.`
           : `${of}first half: ${halves[0]}; second half: ${halves[1]}.`;
       },
-      bindOff: (/** @type {Text} */ yarn) =>
-        `Bind off (cast off) loosely, so that the edge stretches as far as the rib: it takes ${yarn} of yarn a sock.`,
+      at: (/** @type {Text} */ length) => `The cuff begins ${length} from the tip of the toe.`,
+      bindOff: (/** @type {Text} */ yarn) => [
+        `Bind off (cast off) so that the edge gives as much as the rib, on a needle a size or two larger: *knit 2 together through the back loops, slip the stitch made back to the left tip*, to the end. It takes ${yarn} of yarn a sock.`,
+        'On two socks: first half of A, keeping its last loop; first half of B, keeping its last loop; turn; second half of B and fasten off; second half of A and fasten off.',
+      ],
     },
     work: /** @type {Record<string, string>} */ ({ k: 'k', p: 'p', m1l: 'M1L', m1r: 'M1R' }),
     times: (/** @type {Text} */ runs, /** @type {number} */ n) => `*${runs}* ${n} times`,
@@ -145,7 +182,7 @@ export const planWords = {
     toLast: 'knit to the last stitch',
   },
 
-  cautions: { title: 'Mind', none: '' },
+  cautions: { title: 'Watch for', none: '' },
   workingTitle: 'How each figure came about',
   workingLead: 'Open one to see its rule, the numbers put in and where the rule comes from.',
   workingSource: 'From',

@@ -31,8 +31,12 @@ export const problemWords = {
   newer_version: () => 'The sheet was made by a newer page. Reload this one.',
 
   // Told by the core, of the sock.
-  count_out_of_range: ({ count, min = '8', max = '400' }) =>
-    `This girth at this gauge (tension) would take ${count} stitches; a sock here has ${min} to ${max}.`,
+  count_out_of_range: ({ count, min, max, coarsestPer100Mm, finestPer100Mm, ribs }) =>
+    `This girth at this gauge (tension) would take ${count} stitches; a sock here has ${min} to ${max}. A gauge of ${coarsestPer100Mm} to ${finestPer100Mm} stitches over 10 cm would do${
+      ribs ? `, or a rib of ${ribs}` : ''
+    }.`,
+  heel_out_of_reach: ({ heelMm, max, byEase }) =>
+    `The foot asks for ${byEase} stitches, but not even ${max} would stretch over a heel ${heelMm} round. Measure the heel again, and look at the swatch.`,
   not_a_count: ({ given, below, above }) => {
     const near = [below, above].filter(Boolean).join(' and ');
     return `${given} is no count for this rib: even, and whole repeats.${near ? ` Nearest: ${near}.` : ''}`;
@@ -43,7 +47,7 @@ export const problemWords = {
   too_many_rounds: ({ rounds, max }) => `That is ${rounds} rounds; at most ${max} can be planned.`,
   stretched_too_narrow: ({ widthMm }) => `Pulled, it must be wider than at rest (${widthMm}).`,
   shoe_out_of_range: ({ lengthMm, min, max }) =>
-    `That size is a foot of ${lengthMm}; sizes from ${min} to ${max} are known.`,
+    `That size is a foot of ${lengthMm}; feet from ${min} to ${max} are known. Is it the right scale?`,
   girth_out_of_range: ({ girthMm }) =>
     `That size would be a foot ${girthMm} round, out of range. Measure the foot instead.`,
 };
