@@ -39,6 +39,13 @@ export type Request = {
     ballG?: number;
     /** Length of yarn in one ball (m, in steps of 1). */
     ballM?: number;
+    /** Another yarn to knit the same sock from, by its label. */
+    substitute?: {
+      /** Mass of one ball of it (g, in steps of 1). */
+      ballG: number;
+      /** Length of yarn in one ball of it (m, in steps of 1). */
+      ballM: number;
+    };
   };
   /** The foot, measured or by its shoe. */
   foot: {
@@ -87,8 +94,8 @@ export type Request = {
     share?: number;
     /** Stitches cast on as a share of the sock's count (in steps of 0.01). Default 0.4. */
     tipShare?: number;
-    /** Whether the toe widens fast and then slowly, or evenly. Default "round". */
-    shape?: "round" | "even";
+    /** Whether the toe widens fast and then slowly, evenly, or faster on the great-toe side. Default "round". */
+    shape?: "round" | "even" | "left-right";
   };
   /** The knitter's own stitch count; left out, one is advised (stitches). */
   stitchCount?: number;
@@ -140,6 +147,13 @@ export type Plan = {
     roundsRelativeError: number;
     /** What the gauge was worked out from. */
     from: "swatch" | "rib-swatch" | "label";
+    /** Each reading's own gauge, turned to stockinette like the whole. */
+    readings: Array<{
+      /** Its stitches in a width (1/mm). */
+      stitchesPerMm: number;
+      /** Its rounds in a height (1/mm). */
+      roundsPerMm?: number;
+    }>;
   };
   /** Yarn weight category, given or pointed to by the gauge. */
   category: number;
@@ -189,6 +203,8 @@ export type Plan = {
   advisedCount?: number;
   /** Ease of the count: how much wider (+) or narrower (-) than the ball girth, as a share of it. */
   girthEase: number;
+  /** Relative give or take of the girths laid flat and at rest. */
+  girthError: number;
   /** Girth laid flat in stockinette (mm). */
   finishedGirthMm: number;
   /** Girth at rest, the rib pulled in (mm). */
@@ -197,6 +213,10 @@ export type Plan = {
   widestGirthMm: number;
   /** Share of the widest girth that passing the heel takes. */
   heelUse: number;
+  /** Its relative give or take. */
+  heelUseError: number;
+  /** The largest share that still counts as passing. */
+  passUse: number;
   /** Whether both halves of a rib round read alike. */
   halvesAlike: boolean;
   /** Counts around the plan's own, ascending, itself among them. */
@@ -238,19 +258,41 @@ export type Plan = {
   toe: {
     /** Rounds of the toe (rounds). */
     rounds: number;
-    /** How many of them increase, by four stitches each (rounds). */
+    /** How many of them increase, by four stitches each; of a left and right toe by two or four (rounds). */
     increaseRounds: number;
     /** Stitches of one sock after each toe round. */
     counts: Array<number>;
+    /** Which sides of the tube each toe round widens. */
+    sides: Array<"none" | "both" | "great" | "little">;
   };
   /** The spiral rib. */
   spiral: {
-    /** Rounds of the spiral rib (rounds). */
+    /** Rounds of the spiral rib before any widening (rounds). */
     rounds: number;
     /** Rounds until the rib stands where it began (rounds). */
     periodRounds: number;
     /** Lean of the rib from upright; 0 for a straight rib, absent for one that moves and leans nowhere (degrees). */
     pitchDeg?: number;
+  };
+  /** The leg from the first widening round to the cuff. */
+  widening: {
+    /** Rounds of it; 0 where the leg needs none (rounds). */
+    rounds: number;
+    /** Each widening, from the foot up. */
+    stages: Array<{
+      /** Knit stitches in a repeat (stitches). */
+      knit: number;
+      /** Purl stitches in a repeat (stitches). */
+      purl: number;
+      /** Stitches in a round (stitches). */
+      stitches: number;
+      /** The widening round, counted from 0 at the first round of the rib (rounds). */
+      ribRound: number;
+      /** Height above the floor from which the narrower tube would not pass (mm). */
+      neededFromMm: number;
+      /** Stitches to move from the first half to the second (+) or back (-) after it (stitches). */
+      crossing?: number;
+    }>;
   };
   /** The straight cuff. */
   cuff: {
@@ -277,8 +319,21 @@ export type Plan = {
     widestHeightMm: number;
     /** Share of the widest girth that it takes. */
     worstUse: number;
-    /** Height from which the tube is too tight; absent where it passes (mm). */
-    failsFromMm?: number;
+  };
+  /** Stitches in a round at the top edge (stitches). */
+  edgeStitches: number;
+  /** In place of widening: the same count on a larger needle, to be swatched anew. */
+  largerNeedle?: {
+    /** Height above the floor from which to knit with it (mm). */
+    fromMm: number;
+    /** The gauge it has to give, or looser (1/mm). */
+    stitchesPerMmAtMost: number;
+    /** Diameter to try first (mm). */
+    mm: number;
+    /** Its US name. */
+    us?: string;
+    /** Its UK name. */
+    uk?: string;
   };
   /** The different rounds there are, each told once. */
   lines: Array<{
@@ -295,7 +350,7 @@ export type Plan = {
   /** The rounds from toe to edge, equal ones together. */
   rounds: Array<{
     /** Part of the sock. */
-    section: "toe" | "spiral" | "cuff";
+    section: "toe" | "spiral" | "widening" | "cuff";
     /** How many (rounds). */
     rounds: number;
     /** Stitches on the needles after each (stitches). */
@@ -333,12 +388,33 @@ export type Plan = {
     ballsJust?: boolean;
     /** What is left of the last ball (m). */
     spareM?: number;
+    /** Grams a kilometre, from the ball or the category (tex). */
+    tex: number;
     /** Relative standard error of the need. */
     relativeError: number;
+    /** The same sock from another yarn. */
+    substitute?: {
+      /** Grams a kilometre (tex). */
+      tex: number;
+      /** Thicker (+) or thinner (-) than the first, as a share. */
+      thicknessApart: number;
+      /** Mass of the pair (g). */
+      gPerPair: number;
+      /** Mass to buy for the pair (g). */
+      gWithMargin: number;
+      /** Balls to buy. */
+      balls: number;
+      /** Whether that number is a close thing. */
+      ballsJust: boolean;
+      /** What is left of the last ball (m). */
+      spareM: number;
+      /** How firm the fabric would be at this gauge. */
+      firmness: "loose" | "usual" | "firm";
+    };
     /** Yarn of one sock by section. */
     sections: Array<{
       /** Part of the sock. */
-      section: "castOn" | "toe" | "spiral" | "cuff" | "bindOff" | "tails";
+      section: "castOn" | "toe" | "spiral" | "widening" | "cuff" | "bindOff" | "tails";
       /** Its yarn (m). */
       m: number;
     }>;
@@ -360,6 +436,8 @@ export type Plan = {
   firmness?: "loose" | "usual" | "firm";
   /** Knitting time of the pair (min). */
   minutes: number;
+  /** Its relative give or take. */
+  minutesError: number;
   /** What must not go unsaid about this plan, in order of harm. */
   cautions: Array<Caution>;
   /** How each figure came about. */
@@ -367,14 +445,14 @@ export type Plan = {
 };
 
 /** What is worked, and how many times. */
-export type Run = ["k" | "p" | "m1l" | "m1r", number];
+export type Run = ["k" | "p" | "m1l" | "m1r" | "m1p", number];
 
 /** Something wrong with the request. */
 export type Problem = {
   /** RFC 6901 pointer into the request; "" is the whole of it. */
   field: string;
   /** What it is. */
-  code: "unknown_question" | "too_large_text" | "bad_json" | "too_deep" | "not_an_object" | "newer_version" | "required" | "unknown_field" | "repeated_field" | "wrong_type" | "out_of_range" | "not_finite" | "number_too_large" | "not_whole" | "unknown_word" | "too_many_items" | "needs_partner" | "count_out_of_range" | "heel_out_of_reach" | "not_a_count" | "leg_too_short" | "no_room_for_rib" | "too_many_rounds" | "stretched_too_narrow" | "shoe_out_of_range" | "girth_out_of_range";
+  code: "unknown_question" | "too_large_text" | "bad_json" | "too_deep" | "not_an_object" | "newer_version" | "required" | "unknown_field" | "repeated_field" | "wrong_type" | "out_of_range" | "not_finite" | "number_too_large" | "not_whole" | "unknown_word" | "too_many_items" | "needs_partner" | "count_out_of_range" | "heel_out_of_reach" | "not_a_count" | "leg_too_short" | "no_room_for_rib" | "too_many_rounds" | "leg_too_wide" | "no_room_to_widen" | "stretched_too_narrow" | "shoe_out_of_range" | "girth_out_of_range";
   /** A plain English sentence in SI units. */
   message: string;
   /** A number or a word that goes with the code; lengths are named ...Mm. */
@@ -386,7 +464,7 @@ export type Caution = {
   /** RFC 6901 pointer into the request; "" is the whole of it. */
   field: string;
   /** What it is. */
-  code: "guessed_gauge" | "flat_swatch" | "unwashed_swatch" | "stretch_doubtful" | "rib_swatch" | "shift_every_round" | "moss_stitch" | "no_lean" | "ease_outside" | "ease_off" | "heel_moved_count" | "heel_tight" | "heel_will_not_pass" | "leg_too_tight" | "heel_below_ball" | "girths_estimated" | "foot_estimated" | "yarn_sources_disagree" | "mass_needs_ball" | "yarn_guessed" | "loose_fabric" | "firm_fabric" | "balls_just" | "balls_barely_begun" | "no_cable_long_enough";
+  code: "guessed_gauge" | "flat_swatch" | "unwashed_swatch" | "stretch_doubtful" | "rib_swatch" | "shift_every_round" | "moss_stitch" | "no_lean" | "ease_outside" | "ease_off" | "heel_moved_count" | "heel_tight" | "heel_will_not_pass" | "leg_widened" | "stitch_crosses" | "heel_below_ball" | "girths_estimated" | "foot_estimated" | "yarn_sources_disagree" | "mass_needs_ball" | "yarn_guessed" | "loose_fabric" | "firm_fabric" | "substitute_differs" | "balls_just" | "balls_barely_begun" | "no_cable_long_enough";
   /** A plain English sentence in SI units. */
   message: string;
   /** A number or a word that goes with the code; lengths are named ...Mm. */
@@ -396,9 +474,9 @@ export type Caution = {
 /** How a figure came about. */
 export type Working = {
   /** The figure explained. */
-  figure: "footLength" | "ballGirth" | "gauge" | "gaugeError" | "mmPerStitch" | "geometryMmPerStitch" | "restGirthMm" | "firmness" | "stitchCount" | "heelUse" | "legFit" | "castOn" | "toeRounds" | "toeIncreases" | "lengthMm" | "totalRounds" | "cuffRounds" | "spiralRounds" | "pitch" | "strains" | "bindOffYarn" | "mPerSock" | "mWithMargin" | "balls" | "gPerPair" | "needle" | "cable" | "minutes";
+  figure: "footLength" | "ballGirth" | "gauge" | "gaugeError" | "mmPerStitch" | "geometryMmPerStitch" | "restGirthMm" | "firmness" | "stitchCount" | "heelUse" | "legFit" | "widening" | "castOn" | "toeRounds" | "toeIncreases" | "lengthMm" | "totalRounds" | "cuffRounds" | "spiralRounds" | "pitch" | "strains" | "bindOffYarn" | "mPerSock" | "mWithMargin" | "balls" | "substitute" | "gPerPair" | "needle" | "cable" | "minutes";
   /** The rule it came by. */
-  rule: "shoe_length" | "ball_girth_estimate" | "gauge_pooled" | "gauge_from_rib" | "gauge_from_label" | "gauge_error" | "label_error" | "loop_weighed" | "loop_geometry" | "rest_girth" | "firmness" | "stitch_count" | "stitch_count_named" | "heel_use" | "leg_fit" | "cast_on" | "toe_rounds" | "toe_increases" | "sock_length" | "total_rounds" | "cuff_rounds" | "spiral_rounds" | "pitch" | "strains" | "bind_off_yarn" | "yarn_sock" | "yarn_pair" | "balls" | "mass" | "needle" | "cable" | "time";
+  rule: "shoe_length" | "ball_girth_estimate" | "gauge_pooled" | "gauge_from_rib" | "gauge_from_label" | "gauge_error" | "label_error" | "loop_weighed" | "loop_geometry" | "rest_girth" | "firmness" | "stitch_count" | "stitch_count_named" | "heel_use" | "leg_fit" | "widening" | "cast_on" | "toe_rounds" | "toe_increases" | "sock_length" | "total_rounds" | "cuff_rounds" | "spiral_rounds" | "pitch" | "strains" | "bind_off_yarn" | "yarn_sock" | "yarn_pair" | "balls" | "substitute" | "mass" | "needle" | "cable" | "time";
   /** The numbers put in, and what came out. */
   numbers: {
     [name: string]: number;

@@ -94,16 +94,6 @@ double pair_yd(const AdultFeet& feet, double leg_mm, const Band& band) {
   return pair_of(feet, leg_mm, band).yarn.need.with_margin.yd();
 }
 
-// What the stitches that a widening adds take in the pair, margin included.
-double widening_yd(const Plan& plan) {
-  int more = 0;
-  for (const RoundSpan& span : plan.rounds) {
-    if (span.section == Section::toe) continue;
-    more += span.rounds * (span.stitches - plan.stitches.value());
-  }
-  return (2 * 1.10 * more * plan.yarn.loop).yd();
-}
-
 TEST(WholePairs, LieInTheTradesBandsForAWomanToTheMidCalf) {
   // A leg of 290 mm, three quarters of the way from ankle to calf, is what a tube sock means.
   // Worsted 278 yd, DK 333, sport 360, fingering 441.
@@ -140,9 +130,9 @@ TEST(WholePairs, AShortLegTakesLessThanTheBandsAndByHowMuch) {
 
 TEST(WholePairs, OneHundredGramsOfFingeringMakeAWomansPair) {
   // Read: a pair in fingering takes 100 g, 375 to 450 yd. A woman's, margin included: 381 yd with
-  // a leg of 220 mm, 448 with one of 299.
+  // a leg of 220 mm, 441 with one of 290; a taller one widens over the calf and takes 451 and more.
   const Band& fingering = kBands[3];
-  for (const double leg_mm : {220.0, 250.0, 280.0, 299.0}) {
+  for (const double leg_mm : {220.0, 250.0, 280.0, 290.0}) {
     EXPECT_GE(pair_yd(women_feet(), leg_mm, fingering), 375) << leg_mm;
     EXPECT_LE(pair_yd(women_feet(), leg_mm, fingering), 450) << leg_mm;
   }
