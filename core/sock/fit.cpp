@@ -35,6 +35,7 @@ LegFit fit_leg(const Leg& leg, Length edge_height, Stitches n, Length widest_sti
   const Length edge_girth = girth_at(leg, edge_height);
   const bool widest_below = leg.ankle_girth > edge_girth;
   LegFit fit;
+  fit.edge_girth = edge_girth;
   fit.widest_girth = widest_below ? leg.ankle_girth : edge_girth;
   fit.widest_height = widest_below ? std::min(edge_height, ankle_height(leg)) : edge_height;
   fit.worst_use = girth_use(fit.widest_girth, n, widest_stitch);

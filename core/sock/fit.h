@@ -26,6 +26,7 @@ struct LegFit {
   Length widest_girth;
   Length widest_height;
   double worst_use = 0;
+  Length edge_girth;
   std::optional<Length> fails_from;
 };
 

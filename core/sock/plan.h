@@ -25,7 +25,7 @@ namespace twinround {
 
 // Raised with every change of a default, a constant or a rule, so that a sheet made under older
 // rules can say what changed.
-inline constexpr int kRules = 1;
+inline constexpr int kRules = 2;
 
 // A foot measure as the plan used it.
 struct FootFigure {
@@ -37,6 +37,9 @@ struct FootFigure {
 struct PlannedFoot {
   FootFigure length, ball_girth, heel_girth, ankle_girth, calf_girth;
 };
+
+// The heel girth that the fit is tested with: measured, or the 95th percentile for the ball girth.
+Length heel_to_pass(const PlannedFoot& foot);
 
 struct Choice {
   Stitches stitches;

@@ -12,9 +12,6 @@ namespace twinround {
 // girth_out_of_range where that is no foot.
 Result<PlannedFoot> plan_foot(const FootInput& foot);
 
-// The heel girth that the fit is tested with: measured, or the 95th percentile for the ball girth.
-Length heel_to_pass(const PlannedFoot& foot);
-
 // Gauge, and the yarn in a stitch with how wide it goes.
 struct FabricFigures {
   Gauge gauge;

@@ -19,8 +19,7 @@ Problem leg_too_wide(const LegFit& fit) {
            {"girthMm", fit.widest_girth.mm()},
            {"use", fit.worst_use}},
           {},
-          "The leg is " + cm(fit.widest_girth) +
-              " round, and no widening of this rib passes it. " +
+          "The leg is " + cm(fit.widest_girth) + " round, and no widening of this rib passes it. " +
               (*fit.fails_from > Length::from_mm(0)
                    ? "Make the leg end below " + cm(*fit.fails_from) + ", choose"
                    : "Choose") +

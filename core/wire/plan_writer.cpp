@@ -79,6 +79,7 @@ void write_foot(JsonWriter& json, const PlannedFoot& foot) {
   write_measure(json, "length", foot.length);
   write_measure(json, "ballGirth", foot.ball_girth);
   write_measure(json, "heelAnkleGirth", foot.heel_girth);
+  json.key("heelToPassMm").real(heel_to_pass(foot).mm());
   write_measure(json, "ankleGirth", foot.ankle_girth);
   write_measure(json, "calfGirth", foot.calf_girth);
   json.close_object();
@@ -199,6 +200,7 @@ void write_leg_fit(JsonWriter& json, const LegFit& fit) {
   json.key("widestGirthMm").real(fit.widest_girth.mm());
   json.key("widestHeightMm").real(fit.widest_height.mm());
   json.key("worstUse").real(fit.worst_use);
+  json.key("edgeGirthMm").real(fit.edge_girth.mm());
   json.close_object();
 }
 

@@ -20,7 +20,7 @@ bool has(const std::string& reply, const std::string& part) {
 TEST(Answer, KnowsThePlanAlone) {
   for (const char* question : {"", "plans", "Plan", "link", "schema"}) {
     const std::string reply = answer(question, full_request().text());
-    EXPECT_EQ(reply, R"({"ok":false,"version":1,"rules":1,"problems":[{"field":"",)"
+    EXPECT_EQ(reply, R"({"ok":false,"version":1,"rules":2,"problems":[{"field":"",)"
                      R"("code":"unknown_question","allowed":"plan",)"
                      R"("message":"The only question answered is \"plan\"."}]})");
   }
@@ -28,11 +28,11 @@ TEST(Answer, KnowsThePlanAlone) {
 
 TEST(Answer, OpensWithTheEnvelope) {
   EXPECT_TRUE(answer("plan", full_request().text())
-                  .starts_with(R"({"ok":true,"version":1,"rules":1,"plan":{"gauge":{)"));
+                  .starts_with(R"({"ok":true,"version":1,"rules":2,"plan":{"gauge":{)"));
   EXPECT_TRUE(
       answer("plan", "{}")
           .starts_with(
-              R"({"ok":false,"version":1,"rules":1,"problems":[{"field":"/version","code":"required",)"));
+              R"({"ok":false,"version":1,"rules":2,"problems":[{"field":"/version","code":"required",)"));
 }
 
 TEST(Answer, IsTheSameEveryTime) {

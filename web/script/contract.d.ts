@@ -173,10 +173,12 @@ export type Plan = {
     ballGirthEstimated: boolean;
     /** Give or take of the estimate (mm). */
     ballGirthSpreadMm?: number;
-    /** Girth round heel and ankle, for the drawing; the heel is tested with a larger one where this is estimated (mm). */
+    /** Girth round heel and ankle, for the drawing (mm). */
     heelAnkleGirthMm: number;
     /** Whether it is estimated, not measured. */
     heelAnkleGirthEstimated: boolean;
+    /** The girth that the heel is tested with: larger than the last where that is estimated (mm). */
+    heelToPassMm: number;
     /** Girth of the ankle (mm). */
     ankleGirthMm: number;
     /** Whether it is estimated, not measured. */
@@ -319,6 +321,8 @@ export type Plan = {
     widestHeightMm: number;
     /** Share of the widest girth that it takes. */
     worstUse: number;
+    /** Girth of the leg at the top edge (mm). */
+    edgeGirthMm: number;
   };
   /** Stitches in a round at the top edge (stitches). */
   edgeStitches: number;

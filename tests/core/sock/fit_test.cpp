@@ -40,6 +40,7 @@ TEST(Fit, FindsTheWidestPlaceUpToTheEdge) {
   EXPECT_NEAR(low.widest_girth.mm(), 256.5, 1e-9);
   EXPECT_NEAR(low.widest_height.mm(), 183, 1e-9);
   EXPECT_NEAR(low.worst_use, 0.855, 1e-12);
+  EXPECT_NEAR(low.edge_girth.mm(), 256.5, 1e-9);
   const LegFit high = fit_leg(leg(), mm(500), Stitches(30), mm(10));
   EXPECT_NEAR(high.widest_girth.mm(), 303, 1e-9);
 }
@@ -48,6 +49,7 @@ TEST(Fit, AnAnkleWiderThanTheCalfIsTheWidestPlace) {
   const LegFit fit = fit_leg(leg(260, 230), mm(250), Stitches(40), mm(10));
   EXPECT_NEAR(fit.widest_girth.mm(), 260, 1e-9);
   EXPECT_NEAR(fit.widest_height.mm(), 90, 1e-9);
+  EXPECT_NEAR(fit.edge_girth.mm(), 234.194, 1e-3);  // 160/186 of the way from 260 to 230
 }
 
 TEST(Fit, PassesUpToEightyFiveHundredths) {
