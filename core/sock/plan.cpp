@@ -179,6 +179,7 @@ Plan composed(const PlanRequest& request, const FabricFigures& fabric, const Pla
   if (fabric.tightness) plan.firmness = firmness_of(*fabric.tightness);
   plan.time = sock.time;
   plan.girth_error = fabric.gauge.stitches_error;
+  plan.rest_girth_error = fabric.rest_error;
   plan.heel_use_error = fabric.widest_error;
   plan.time_error = yarn_error(fabric.gauge.stitches_error, fabric.gauge.rounds_error,
                                pace_error(request.stitches_per_minute));

@@ -128,6 +128,7 @@ struct Plan {
   std::optional<Stitches> advised;  // absent where no count can be advised
   double girth_ease = 0;
   double girth_error = 0;  // give or take, relative; likewise below
+  double rest_girth_error = 0;
   double heel_use_error = 0;
   double time_error = 0;
   Length finished_girth;  // laid flat in stockinette, both sides

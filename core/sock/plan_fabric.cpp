@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <cmath>
 
 #include "plan_parts.h"
 
@@ -25,6 +26,14 @@ Gauge swatch_gauge(const SwatchInput& swatch, const Contraction& contraction) {
   const Gauge gauge = gauge_from_readings(swatch.readings, swatch.washed);
   if (swatch.fabric == Fabric::stockinette) return gauge;
   return gauge_from_rib(gauge, contraction.factor, contraction.error);
+}
+
+// A girth at rest: of a swatch in the rib itself as measured, else with the rib's own doubt added.
+double rest_error(const PlanRequest& request, const FabricFigures& fabric) {
+  if (fabric.gauge.source == GaugeSource::rib_swatch) {
+    return gauge_from_readings(request.swatch.readings, request.swatch.washed).stitches_error;
+  }
+  return std::hypot(fabric.gauge.stitches_error, fabric.contraction.error);
 }
 
 // How far hands and a ruler may be off in stretching a swatch to its end, relative. ASSUMPTION.
@@ -74,6 +83,7 @@ Result<FabricFigures> plan_fabric(const PlanRequest& request) {
   FabricFigures fabric;
   fabric.contraction = rib_contraction(request.rib);
   fabric.gauge = swatched ? swatch_gauge(swatch, fabric.contraction) : gauge_from_label(*named);
+  fabric.rest_error = rest_error(request, fabric);
   fabric.category_given = named.has_value();
   fabric.category = named ? *named : yarn_category_for(fabric.gauge.stitches);
 

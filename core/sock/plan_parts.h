@@ -18,6 +18,7 @@ struct FabricFigures {
   YarnCategory category;
   bool category_given = false;
   Contraction contraction;
+  double rest_error = 0;               // relative, of a girth with the rib pulled in
   Length geometry_loop;                // for the yarn, as washed or not
   std::optional<Length> weighed_loop;  // overrules it
   Length limit;                        // half the fit loop: how wide geometry lets a stitch go

@@ -128,6 +128,7 @@ void write_count(JsonWriter& json, const Plan& plan) {
   if (plan.advised) json.key("advisedCount").whole(plan.advised->value());
   json.key("girthEase").real(plan.girth_ease);
   json.key("girthError").real(plan.girth_error);
+  json.key("restGirthError").real(plan.rest_girth_error);
   json.key("finishedGirthMm").real(plan.finished_girth.mm());
   json.key("restGirthMm").real(plan.rest_girth.mm());
   json.key("widestGirthMm").real(plan.widest_girth.mm());

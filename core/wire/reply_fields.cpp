@@ -93,7 +93,8 @@ constexpr Field kFields[] = {
     has("/girthEase", kReal, "",
         "Ease of the count: how much wider (+) or narrower (-) than the ball girth, as a share of "
         "it"),
-    has("/girthError", kReal, "", "Relative give or take of the girths laid flat and at rest"),
+    has("/girthError", kReal, "", "Relative give or take of the girth laid flat"),
+    has("/restGirthError", kReal, "", "Likewise of the girth at rest"),
     has("/finishedGirthMm", kReal, "mm", "Girth laid flat in stockinette"),
     has("/restGirthMm", kReal, "mm", "Girth at rest, the rib pulled in"),
     has("/widestGirthMm", kReal, "mm", "Girth past which the fabric cannot stretch"),

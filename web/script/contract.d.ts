@@ -205,8 +205,10 @@ export type Plan = {
   advisedCount?: number;
   /** Ease of the count: how much wider (+) or narrower (-) than the ball girth, as a share of it. */
   girthEase: number;
-  /** Relative give or take of the girths laid flat and at rest. */
+  /** Relative give or take of the girth laid flat. */
   girthError: number;
+  /** Likewise of the girth at rest. */
+  restGirthError: number;
   /** Girth laid flat in stockinette (mm). */
   finishedGirthMm: number;
   /** Girth at rest, the rib pulled in (mm). */

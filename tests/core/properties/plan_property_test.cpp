@@ -49,13 +49,26 @@ TEST(EveryPlan, IsWholeOrItsProblemsAre) {
 
 TEST(EveryPlan, IsMadeOfFiniteFigures) {
   for_random_plans(kTimes, [](const PlanRequest&, const Plan& plan, Dice&) {
-    for (const double figure :
-         {plan.gauge.stitches.per_mm(), plan.gauge.rounds.per_mm(), plan.gauge.stitches_error,
-          plan.gauge.rounds_error, plan.finished_girth.mm(), plan.rest_girth.mm(),
-          plan.widest_girth.mm(), plan.heel_use, plan.length.length.mm(), plan.leg_fit.worst_use,
-          plan.yarn.loop.mm(), plan.yarn.need.with_margin.m(), plan.yarn.pair_mass->g(),
-          plan.yarn.relative_error, plan.needle.cable_least.mm(), plan.time.minutes(),
-          plan.girth_error, plan.heel_use_error, plan.time_error, plan.yarn.tex}) {
+    for (const double figure : {plan.gauge.stitches.per_mm(),
+                                plan.gauge.rounds.per_mm(),
+                                plan.gauge.stitches_error,
+                                plan.gauge.rounds_error,
+                                plan.finished_girth.mm(),
+                                plan.rest_girth.mm(),
+                                plan.widest_girth.mm(),
+                                plan.heel_use,
+                                plan.length.length.mm(),
+                                plan.leg_fit.worst_use,
+                                plan.yarn.loop.mm(),
+                                plan.yarn.need.with_margin.m(),
+                                plan.yarn.pair_mass->g(),
+                                plan.yarn.relative_error,
+                                plan.needle.cable_least.mm(),
+                                plan.time.minutes(),
+                                plan.girth_error,
+                                plan.heel_use_error,
+                                plan.time_error,
+                                plan.yarn.tex}) {
       ASSERT_TRUE(std::isfinite(figure));
       ASSERT_GT(figure, 0);
     }
@@ -137,7 +150,8 @@ TEST(EveryPlan, WidensALegThatDoesNotPassAndSaysSo) {
     ASSERT_EQ(plan.larger_needle.has_value(), !passes);
     ASSERT_EQ(plan.edge_stitches > plan.stitches, !passes);
     // And is then as wide at the top as the widest place needs.
-    const double edge_mm = plan.edge_stitches.value() * plan.widest_girth.mm() / plan.stitches.value();
+    const double edge_mm =
+        plan.edge_stitches.value() * plan.widest_girth.mm() / plan.stitches.value();
     ASSERT_LE(plan.leg_fit.widest_girth.mm(), (0.85 + 1e-9) * edge_mm);
     if (passes) return;
     ++widened;

@@ -147,9 +147,8 @@ TEST(EveryPair, ItsSecondSockIsItsFirstOrItsMirror) {
     for (const RoundSpan& span : plan.rounds) {
       const RoundLine& first = line_of(plan, span.line);
       const RoundLine& second = line_of(plan, span.second_line);
-      const bool differ = span.section == Section::toe
-                              ? request.toe_shape == ToeShape::left_right
-                              : request.rib.lean == Lean::mirrored;
+      const bool differ = span.section == Section::toe ? request.toe_shape == ToeShape::left_right
+                                                       : request.rib.lean == Lean::mirrored;
       if (!differ) {
         ASSERT_EQ(span.second_line, span.line);
         continue;
