@@ -33,7 +33,10 @@ double rest_error(const PlanRequest& request, const FabricFigures& fabric) {
   if (fabric.gauge.source == GaugeSource::rib_swatch) {
     return gauge_from_readings(request.swatch.readings, request.swatch.washed).stitches_error;
   }
-  return std::hypot(fabric.gauge.stitches_error, fabric.contraction.error);
+  // Not std::hypot: its last bit differs between the native and the WebAssembly library.
+  const double gauge = fabric.gauge.stitches_error;
+  const double rib = fabric.contraction.error;
+  return std::sqrt(gauge * gauge + rib * rib);
 }
 
 // How far hands and a ruler may be off in stretching a swatch to its end, relative. ASSUMPTION.
