@@ -106,7 +106,7 @@ TEST(PlanWidening, IsToldWithTheLargerNeedleBesideIt) {
   EXPECT_NEAR(plan.larger_needle->from_height.mm(), 230.15, 0.01);
   EXPECT_NEAR(plan.larger_needle->gauge_at_most.per_mm(), 0.196850 / 1.33250, 5e-6);
   EXPECT_EQ(plan.larger_needle->needle.diameter.mm(), 6);
-  EXPECT_EQ(plan.larger_needle->needle.us, "10");
+  EXPECT_STREQ(plan.larger_needle->needle.us, "10");
 }
 
 TEST(PlanWidening, SaysWhereTheCalfIsAGuess) {
