@@ -2,27 +2,16 @@
 import path from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 
-import { chromium } from 'playwright-core';
-
 import { serve } from '../../tools/js/serve.mjs';
+import { launchChromium } from './chromium.mjs';
 
 const site = fileURLToPath(new URL('../../build/site/', import.meta.url));
 export const fileUrl = pathToFileURL(path.join(site, 'index.html')).href;
 
-const flags = [
-  '--no-sandbox',
-  '--disable-gpu',
-  '--disable-quic',
-  '--no-first-run',
-  '--disable-background-networking',
-  '--disable-component-update',
-  '--disable-sync',
-];
-
 /** One browser and one server for a file of tests. */
 export async function openBrowser() {
   const { url, close } = await serve({ folder: site });
-  const browser = await chromium.launch({ executablePath: '/usr/bin/chromium', args: flags });
+  const browser = await launchChromium();
 
   /**
    * @param {{ url?: string, before?: () => void, wait?: boolean } & Record<string, unknown>} [options]
