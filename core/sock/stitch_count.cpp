@@ -116,6 +116,14 @@ Problem not_a_count(int named, int repeat) {
   return problem;
 }
 
+// Nearest ease first; of two as near, the one that came first stays first.
+void insert_by_ease(std::vector<RibThatFits>& ribs, const RibThatFits& rib, double asked) {
+  const double off = std::abs(rib.ease - asked);
+  std::size_t place = ribs.size();
+  while (place > 0 && clearly_above(std::abs(ribs[place - 1].ease - asked), off)) --place;
+  ribs.insert(ribs.begin() + static_cast<std::ptrdiff_t>(place), rib);
+}
+
 }  // namespace
 
 int count_step(int repeat) {
@@ -180,12 +188,10 @@ std::vector<RibThatFits> ribs_that_fit(const CountInput& input) {
       const Stitches n = count_by_ease(with_rib);
       if (!is_count(n.value(), with_rib.repeat)) continue;
       if (!count_is_good(n, with_rib)) continue;
-      ribs.push_back({knit, purl, n, ease_of(n, input.ball_girth, input.gauge)});
+      insert_by_ease(ribs, {knit, purl, n, ease_of(n, input.ball_girth, input.gauge)},
+                     input.girth_ease);
     }
   }
-  std::stable_sort(ribs.begin(), ribs.end(), [&input](const RibThatFits& a, const RibThatFits& b) {
-    return clearly_above(std::abs(b.ease - input.girth_ease), std::abs(a.ease - input.girth_ease));
-  });
   return ribs;
 }
 
