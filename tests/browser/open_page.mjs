@@ -65,7 +65,7 @@ export const readNote = (page) =>
     Object.fromEntries(
       [...document.querySelectorAll('.hand div')].map((line) => [
         line.querySelector('dt').textContent,
-        line.querySelector('dd').textContent,
+        line.querySelector('.figure').textContent,
       ]),
     ),
   );
@@ -76,7 +76,7 @@ export const readCounts = (page) =>
     const texts = (selector) =>
       [...document.querySelectorAll(selector)].map((node) => node.textContent);
     return {
-      note: texts('.hand dd').slice(0, 4),
+      note: texts('.hand .figure').slice(0, 4),
       toe: texts('.toe tbody tr'),
       lines: texts('.lines tbody tr'),
       choices: texts('.choice .count'),

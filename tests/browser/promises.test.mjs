@@ -61,7 +61,7 @@ test('works by double click, from a file', async () => {
 
 test('without script the example’s plan stands there, and the page says what is missing', async () => {
   const { page } = await open({ javaScriptEnabled: false, wait: false });
-  const figures = await page.locator('.hand dd').allTextContents();
+  const figures = await page.locator('.hand .figure').allTextContents();
   assert.deepEqual(figures, ['8', '40', '17', '120', '210 m']);
   assert.match(await page.locator('noscript').textContent(), /Script is switched off/);
   assert.equal(await page.inputValue('#f-foot-lengthMm'), '24.6');

@@ -141,7 +141,7 @@ export function listen(document, now, act) {
   }
   // A browser that goes back to the page puts old values into its controls; the state says what stands there.
   document.defaultView?.addEventListener('pageshow', () => act({ type: 'left' }));
-  form?.addEventListener('focusout', (event) => {
+  document.addEventListener('focusout', (event) => {
     const from = event.target instanceof Element ? placeOf(event.target) : null;
     const to = event.relatedTarget instanceof Element ? placeOf(event.relatedTarget) : null;
     if (from && from !== to) act({ type: 'left' });

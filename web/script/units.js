@@ -134,10 +134,13 @@ export function formatLimit(kind, base, unit, isLeast) {
   return `${formatNumber(value, 2)} ${unit}`;
 }
 
-/** Hours and minutes, to five minutes; from three hours on to half an hour. @param {number} minutes */
-export function formatTime(minutes) {
-  const step = minutes < 180 ? 5 : 30;
-  const fives = Math.round(minutes / step) * step;
+/**
+ * Hours and minutes, to five minutes; from three hours on to half an hour.
+ * @param {number} minutes @param {number} [whole] the time this one is the give or take of: as coarse as that
+ */
+export function formatTime(minutes, whole = minutes) {
+  const step = whole < 180 ? 5 : 30;
+  const fives = Math.max(1, Math.round(minutes / step)) * step;
   const hours = Math.floor(fives / 60);
   const rest = fives % 60;
   if (hours === 0) return `${rest} min`;

@@ -1,8 +1,10 @@
 // The plan put into the page: every view drawn anew, and only what differs touched.
 import { viewBuy } from './view/buy.js';
+import { viewOther } from './view/buy_other.js';
 import { viewCare, viewCautions } from './view/cautions.js';
 import { viewChoices } from './view/choices.js';
 import { maker } from './view/dom.js';
+import { viewFoot } from './view/foot.js';
 import { viewKnit } from './view/knit.js';
 import { settle } from './view/morph.js';
 import { viewNote } from './view/note.js';
@@ -39,7 +41,9 @@ export function showPlan(document, showing) {
   fill(document, 'cautions', viewCautions(h, showing));
   fill(document, 'swatch', viewSwatch(document, showing));
   fill(document, 'strip', viewStrip(document, showing));
+  fill(document, 'foot', viewFoot(h, showing));
   fill(document, 'buy', viewBuy(h, showing));
+  fill(document, 'substitute', viewOther(h, showing));
   fill(document, 'knit', viewKnit(h, showing));
   fill(document, 'working', viewWorking(h, showing));
   fill(document, 'summary', viewSummary(h, showing));

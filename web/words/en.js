@@ -6,4 +6,8 @@ export { pageWords } from './en/page.js';
 export { drawingWords } from './en/drawing.js';
 export { measureWords } from './en/measures.js';
 export { planWords } from './en/plan.js';
+export { guessWords, noteWords } from './en/note.js';
+export { buyWords } from './en/buy.js';
+export { swatchingWords } from './en/swatching.js';
+export { footWords } from './en/foot.js';
 export { figureWords, numberWords, perWords, ruleWords, sourceWords } from './en/working.js';

@@ -14,6 +14,7 @@ import { countReadings } from '../state.js';
  * @property {readonly string[]} [options] the first one stands where nothing was chosen
  * @property {boolean} [whole] options are numbers
  * @property {'swatch' | 'label' | 'tape' | 'shoe'} [way] only asked in this way
+ * @property {'tape'} [asideIn] in this way it only says what else to ask, and is no part of the request
  */
 
 /** @param {string} group @param {string} pointer @param {Kind} kind @param {Partial<Field>} [more] @returns {Field} */
@@ -61,12 +62,14 @@ export const fixedFields = [
   choice('yarn', '/yarn/category', ['', '0', '1', '2', '3', '4', '5', '6', '7'], { whole: true }),
   quantity('yarn', '/yarn/ballG', 'mass'),
   quantity('yarn', '/yarn/ballM', 'yarn'),
+  quantity('substitute', '/yarn/substitute/ballG', 'mass'),
+  quantity('substitute', '/yarn/substitute/ballM', 'yarn'),
   { pointer: '/foot', as: 'mode', kind: 'number', group: 'footWay', options: ['tape', 'shoe'] },
   choice('shoe', '/foot/shoe/scale', ['eu', 'us-women', 'us-men', 'uk', 'mondopoint'], {
     way: shoe,
   }),
   quantity('shoe', '/foot/shoe/size', 'number', { way: shoe }),
-  choice('shoe', '/foot/body', ['woman', 'man', 'child'], { way: shoe }),
+  choice('shoe', '/foot/body', ['', 'woman', 'man', 'child'], { asideIn: tape }),
   // From the toe up: so the sock is knit, and so the fields stand along the drawing.
   quantity('foot', '/foot/ballGirthMm', 'length', { way: tape }),
   quantity('foot', '/foot/lengthMm', 'length', { way: tape }),
@@ -112,6 +115,10 @@ export function isAsked(field, draft) {
   const ways = waysOf(draft);
   return !field.way || field.way === ways.swatch || field.way === ways.foot;
 }
+
+/** Whether a field that is asked says nothing of the sock itself. @param {Field} field @param {Draft} draft */
+export const isAside = (field, draft) =>
+  field.asideIn !== undefined && field.asideIn === waysOf(draft).foot;
 
 /** An id for the document. @param {string} pointer */
 export const idOf = (pointer) => `f${pointer.replaceAll('/', '-')}`;

@@ -2,7 +2,7 @@
 // no number is told here and left out; everything else is the core's to judge.
 import { parseQuantity, toBase, unitsOfKind } from '../units.js';
 import { countReadings } from '../state.js';
-import { fieldsOf, isAsked, waysOf } from './fields.js';
+import { fieldsOf, isAsked, isAside, waysOf } from './fields.js';
 
 /** @typedef {{ field: string, code: string, [more: string]: unknown }} Problem */
 /** @typedef {import('./fields.js').Field} Field */
@@ -84,7 +84,8 @@ export function readDraft(draft) {
       rows.map(() => ({})),
     );
   for (const field of fieldsOf(draft)) {
-    if (field.as === 'mode' || isEmpty(draft, field.pointer) || !isAsked(field, draft)) continue;
+    if (field.as === 'mode' || isEmpty(draft, field.pointer)) continue;
+    if (!isAsked(field, draft) || isAside(field, draft)) continue;
     const pointer = toRequest(field.pointer, rows);
     const entry = draft[field.pointer];
     if (field.as === 'choice') {

@@ -2,7 +2,7 @@
 import { formWords } from '../../words/en.js';
 import { countReadings, mostReadings } from '../state.js';
 import { buildReading } from './build.js';
-import { fieldsOf, idOf, isAsked, waysOf } from './fields.js';
+import { fieldsOf, idOf, isAsked, isAside, waysOf } from './fields.js';
 import { alsoOf, isStranger, isUsual, textOf, unitOf } from './tell.js';
 
 /** @typedef {import('../state.js').State} State */
@@ -69,7 +69,8 @@ function showEntry(document, place, field, state) {
   if (unitWord) setText(place.querySelector('[data-unit-word]'), unitWord);
   const id = idOf(field.pointer);
   setText(place.querySelector(`#${id}-also`), alsoOf(state, field));
-  const isExample = Boolean(state.example[field.pointer]) && text !== '';
+  const isExample =
+    Boolean(state.example[field.pointer]) && text !== '' && !isAside(field, state.draft);
   const isOdd = isStranger(state, field);
   const mark = isUsual(field) ? formWords.usual : isOdd ? formWords.stranger : formWords.example;
   place.classList.toggle('stranger', isExample && isOdd);

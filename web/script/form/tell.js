@@ -13,7 +13,7 @@ import {
 } from '../units.js';
 import { fieldWords, formWords, optionWords, problemWords } from '../../words/en.js';
 import { shownUnit } from '../state.js';
-import { fieldsOf, idOf, isAsked, wordsKey } from './fields.js';
+import { fieldsOf, idOf, isAsked, isAside, wordsKey } from './fields.js';
 import { readEntry } from './request.js';
 
 /** @typedef {import('./fields.js').Field} Field */
@@ -97,6 +97,7 @@ const ownable = (state) =>
     (field) =>
       field.as !== 'mode' &&
       isAsked(field, state.draft) &&
+      !isAside(field, state.draft) &&
       !isUsual(field) &&
       !countedOver.test(field.pointer) &&
       textOf(state, field) !== '',
@@ -125,10 +126,14 @@ export function isStranger(state, field) {
   const ofOne = (/** @type {Field} */ one) => ['foot', 'legHeightMm'].includes(partOf(one));
   return (
     ofOne(field) &&
+    !isAside(field, state.draft) &&
     Boolean(state.example[field.pointer]) &&
     ownable(state).some((one) => partOf(one) === 'foot' && !state.example[one.pointer])
   );
 }
+
+// A measure that a foot by its shoe is not asked for, and the field that it is worked out from.
+const standsFor = /** @type {Record<string, string>} */ ({ '/foot/ballGirthMm': '/foot/body' });
 
 /**
  * The field that a problem's pointer names, or the nearest there is: one inside it, else one beside it (a girth that is not
@@ -137,7 +142,8 @@ export function isStranger(state, field) {
  */
 function nearest(fields, pointer) {
   const asked = fields.filter((field) => field.as !== 'mode');
-  const exact = asked.find((field) => field.pointer === pointer);
+  const named = (/** @type {string} */ name) => asked.find((field) => field.pointer === name);
+  const exact = named(pointer) ?? named(standsFor[pointer] ?? '');
   if (exact) return exact;
   const inside = asked.find((field) => field.pointer.startsWith(`${pointer}/`));
   if (inside) return inside;
@@ -178,6 +184,10 @@ const shortName = (/** @type {Field | undefined} */ field) => {
   return words.short ?? words.label;
 };
 
+/** A missing value, where its field has words of its own for that. @param {Problem} problem @param {Field | undefined} field */
+const neededWords = ({ code }, field) =>
+  code === 'required' && field ? fieldWords[wordsKey(field.pointer)].needed : undefined;
+
 /** @typedef {{ pointer: string, id: string, name: string, text: string }} Told */
 
 /**
@@ -197,7 +207,9 @@ export function tellProblems(problems, state) {
       pointer: field?.pointer ?? '',
       id: field ? idOf(field.pointer) : '',
       name: field ? shortName(field) : formWords.sheet,
-      text: say ? say({ ...figures, typed, units }) : String(problem.message ?? problem.code),
+      text:
+        neededWords(problem, field) ??
+        (say ? say({ ...figures, typed, units }) : String(problem.message ?? problem.code)),
     };
   });
 }

@@ -7,6 +7,9 @@
 const guessable = ['/foot/heelAnkleGirthMm', '/foot/ankleGirthMm', '/foot/calfGirthMm'];
 const ofTheYarn = ['/yarn/ballG', '/yarn/ballM', '/swatch/needleMm'];
 const leg = '/legHeightMm';
+// A grown woman's: to a child they are no first guess, but asked for again.
+const ofTheGrown = [...guessable, leg, '/foot/lengthMm', '/foot/ballGirthMm', '/foot/shoe/size'];
+const ofTheShoe = ['/foot/shoe/scale', '/foot/shoe/size'];
 // Her own gauge tells the weight of her yarn; the example's would call a fine one firm.
 const yarnOfSwatch = ['/yarn/category', ...ofTheYarn];
 
@@ -18,7 +21,9 @@ const isOfTheFoot = (/** @type {string} */ pointer) =>
  * @param {string} pointer @param {string} typed @returns {string[]}
  */
 function nowOutOfPlace(pointer, typed) {
-  if (pointer === '/foot/body' && typed === 'child') return [...guessable, leg];
+  if (pointer === '/foot/body' && typed === 'child') return ofTheGrown;
+  // A size says nothing of its foot's girth until it is said whose it is.
+  if (ofTheShoe.includes(pointer)) return [...guessable, '/foot/body'];
   if (isOfTheFoot(pointer)) return guessable;
   if (pointer === '/yarn/category') return ofTheYarn;
   if (/^\/swatch\/readings\/\d+\/stitches$/.test(pointer)) return yarnOfSwatch;

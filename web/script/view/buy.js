@@ -1,6 +1,9 @@
-// What to buy: yarn, needle and cable; and where in the sock the yarn goes.
-import { formatNumber, formatPercent, formatTime } from '../units.js';
-import { planWords } from '../../words/en.js';
+// The page for the shop: the big figures first, the list to tick second, and why so much after that.
+import { buyWords as words } from '../../words/en.js';
+import { shoppingList } from './buy_list.js';
+import { howToSwatch, howToSwatchFolded } from './buy_swatch.js';
+import { aboutTools, needleSum } from './buy_tools.js';
+import { aboutYarn, yarnSums } from './buy_yarn.js';
 import { table } from './dom.js';
 import { figuresIn } from './figures.js';
 import { markLastGood } from './page_state.js';
@@ -9,84 +12,7 @@ import { nameOf } from './parts.js';
 /** @typedef {import('./showing.js').Showing} Showing */
 /** @typedef {import('./dom.js').Make} Make */
 
-const words = planWords.buy;
-
-/** How the yarn is shared between the socks, the spare included. @param {any} yarn @param {ReturnType<typeof figuresIn>} figures */
-function splitWords({ balls, gWithMargin }, figures) {
-  const each = figures.mass(gWithMargin / 2);
-  if (balls === undefined) return words.splitMass(each);
-  if (balls === 1) return words.oneBall(each);
-  if (balls % 2 === 0) return words.evenBalls(balls / 2);
-  return words.oddBalls((balls - 1) / 2, each);
-}
-
-/** @param {Make} h @param {Showing} showing */
-function yarnWords(h, { plan, system }) {
-  const { yarn } = plan;
-  const figures = figuresIn(system);
-  const margin = formatPercent(yarn.mWithMargin / yarn.mPerPair - 1);
-  const lines = [words.margin(margin, figures.yarn(yarn.mPerPair))];
-  if (yarn.gWithMargin !== undefined) {
-    const say = yarn.massGuessed ? words.massGuessed : words.mass;
-    lines.push(say(figures.mass(yarn.gWithMargin), figures.otherMass(yarn.gWithMargin)));
-  }
-  lines.push(splitWords(yarn, figures));
-  const balls =
-    yarn.balls === undefined
-      ? null
-      : h(
-          'p',
-          { class: 'balls' },
-          h('strong', {}, words.balls(yarn.balls)),
-          yarn.ballsJust ? h('em', { class: 'just' }, ` ${words.just}`) : null,
-          yarn.spareM === undefined ? null : `. ${words.spare(figures.yarn(yarn.spareM))}`,
-        );
-  return [
-    h(
-      'p',
-      { class: 'big' },
-      words.need(figures.yarn(yarn.mWithMargin), figures.otherYarn(yarn.mWithMargin)),
-    ),
-    balls,
-    ...lines.map((line) => h('p', {}, line)),
-  ];
-}
-
-/** @param {number} mm @param {Showing['system']} system */
-function cableWords(mm, system) {
-  const figures = figuresIn(system);
-  const sold = words.cableSold[mm];
-  const other = system === 'metric' ? 'inch' : 'metric';
-  return words.cable(
-    sold?.[system] ?? figures.length(mm),
-    sold?.[other] ?? figures.otherLength(mm),
-  );
-}
-
-/** @param {Make} h @param {Showing} showing */
-function toolWords(h, { plan, system }) {
-  const { needle } = plan;
-  const figures = figuresIn(system);
-  const size = words.needleSize(
-    `${formatNumber(needle.mm, 2)} mm`,
-    needle.us ?? '',
-    needle.uk ?? '',
-  );
-  const timing = plan.working.find(({ figure }) => figure === 'minutes')?.numbers.stitchesPerMinute;
-  return [
-    h('p', { class: 'big' }, size),
-    needle.cableBuyMm === undefined ? null : h('p', {}, cableWords(needle.cableBuyMm, system)),
-    h('p', {}, words.cableLeast(figures.length(needle.cableMinMm))),
-    plan.firmness === undefined ? null : h('p', {}, words.firmness[plan.firmness]),
-    h(
-      'p',
-      {},
-      words.time(formatTime(plan.minutes), timing === undefined ? '' : formatNumber(timing, 1)),
-    ),
-  ];
-}
-
-/** @param {Make} h @param {Showing} showing */
+/** Where in the sock the yarn goes. @param {Make} h @param {Showing} showing */
 function sectionTable(h, { plan, system }) {
   const { yarn } = plan;
   const figures = figuresIn(system);
@@ -99,7 +25,7 @@ function sectionTable(h, { plan, system }) {
     caption: words.sections,
     heads: [words.part, words.length, words.also],
     rows: [
-      ...yarn.sections.map(({ section, m }) => row(nameOf(section), m)),
+      ...yarn.sections.filter(({ m }) => m > 0).map(({ section, m }) => row(nameOf(section), m)),
       row(words.oneSock, yarn.mPerSock, 'sum'),
       row(words.pair, yarn.mPerPair, 'sum'),
       row(words.withMargin, yarn.mWithMargin, 'sum'),
@@ -110,15 +36,22 @@ function sectionTable(h, { plan, system }) {
 
 /** @param {Make} h @param {Showing} showing */
 export function viewBuy(h, showing) {
+  const isGuessed = showing.plan.gauge.from === 'label';
+  const why = [h('h3', {}, words.why), aboutYarn(h, showing), aboutTools(h, showing)].flat();
+  const sections = sectionTable(h, showing);
   return [
     h('h2', {}, words.title),
-    markLastGood(h, showing),
+    markLastGood(h, showing) ??
+      (showing.examples.length > 0 &&
+        h('p', { class: 'aside' }, words.stillExample(showing.examples.join(', ')))),
+    h('div', { class: 'sums' }, yarnSums(h, showing), needleSum(h, showing)),
     h(
       'div',
-      { class: 'columns' },
-      h('div', {}, h('h3', {}, words.yarn), yarnWords(h, showing)),
-      h('div', {}, h('h3', {}, words.needle), toolWords(h, showing)),
-      h('div', {}, sectionTable(h, showing)),
+      { class: 'columns', 'data-key': isGuessed ? 'guessed' : 'swatched' },
+      h('div', {}, shoppingList(h, showing)),
+      isGuessed ? h('div', {}, howToSwatch(h, showing)) : h('div', {}, why),
+      h('div', {}, isGuessed ? why : null, sections),
     ),
+    isGuessed ? null : howToSwatchFolded(h, showing),
   ];
 }

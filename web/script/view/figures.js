@@ -28,6 +28,9 @@ export function figuresIn(system) {
 /** Ease with its sign, "−11 %". @param {number} share */
 export const writeEase = (share) => formatPercent(share);
 
+/** A needle: millimetres in every system. @param {number} mm */
+export const writeNeedle = (mm) => `${formatNumber(mm, 2)} mm`;
+
 const shares = new Set([
   'apart',
   'asked',
@@ -49,13 +52,14 @@ const shares = new Set([
   'use',
 ]);
 
-// Yarn in a stitch, and a stitch's own width: millimetres in every system.
+// Yarn in a stitch, a stitch's own width, a needle: millimetres in every system.
 const small = new Set([
   'geometryMm',
   'limitMm',
   'measuredMm',
   'mm',
   'mmPerStitch',
+  'tryMm',
   'weighedMm',
   'widestStitchMm',
 ]);

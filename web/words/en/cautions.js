@@ -56,12 +56,14 @@ export const cautionWords = {
     'A weighed piece tells the yarn only with the ball’s grams and metres beside it; it was left aside.',
   yarn_guessed: ({ category }) =>
     `How far 100 g reach is guessed from the yarn’s weight (${category}). The ball band knows better.`,
-  loose_fabric: () =>
-    'This fabric is loose for a sock: it will wear through early. A smaller needle knits it firmer.',
-  firm_fabric: () =>
-    'This fabric is firm, even for a sock: hard on the hands, and it gives little.',
-  balls_just: ({ balls, spareM }) =>
-    `Just: of ${balls === '1' ? 'one ball' : `${balls} balls`} only ${spareM} would be left over. One ball more is safe.`,
+  loose_fabric: ({ tryMm }) =>
+    `This fabric is loose for its yarn: a sock of it will wear through. ${tryMm ? `Try a ${tryMm} needle` : 'Try a thinner needle'} and swatch again.`,
+  firm_fabric: ({ tryMm }) =>
+    `This fabric is firm for its yarn: it wears well, gives little and is hard on the hands. ${tryMm ? `Try a ${tryMm} needle` : 'Try a thicker needle'} and swatch again.`,
+  substitute_differs: ({ apart = '' }) =>
+    `The other yarn is ${apart.startsWith('\u2212') ? `${apart.slice(1)} thinner` : `${apart} thicker`} than the first: it knits up at another gauge (tension). Swatch it before you trust these counts.`,
+  balls_just: ({ balls, spareM, field = '' }) =>
+    `Just: of ${balls === '1' ? 'one ball' : `${balls} balls`}${field.startsWith('/yarn/substitute') ? ' of the other yarn' : ''} only ${spareM} would be left over. One ball more is safe.`,
   balls_barely_begun: ({ balls, overM }) =>
     `Of ${balls} balls the last is bought for ${overM} only. A little less to spare, or a leg a few rounds shorter, saves it.`,
   heel_below_ball: ({ heelMm, ballMm }) =>

@@ -1,7 +1,7 @@
 // The form: a label for each field, its name inside a sentence where that is another, and in one line
 // how to measure it. US terms, with UK ones where they differ.
 
-/** @typedef {{ label: string, of?: string, short?: string, how?: string }} FieldWords */
+/** @typedef {{ label: string, of?: string, short?: string, how?: string, needed?: string }} FieldWords */
 
 /** @type {Record<string, FieldWords>} */
 export const fieldWords = {
@@ -22,7 +22,12 @@ export const fieldWords = {
     short: 'shoe size',
     how: 'A shoe is a poor tape: the plan says give or take.',
   },
-  '/foot/body': { label: 'Worn by', short: 'wearer' },
+  '/foot/body': {
+    label: 'Worn by',
+    short: 'wearer',
+    how: 'For a child the measures are asked for anew.',
+    needed: 'Whose foot is it? How far round it is hangs on that.',
+  },
   '/foot/ballGirthMm': {
     label: 'Ball of the foot, round',
     short: 'ball of the foot',
@@ -116,10 +121,21 @@ export const fieldWords = {
     short: 'weighed stitches',
     how: 'Stitches in a round times rounds.',
   },
+  '/yarn/substitute/ballG': {
+    label: 'One ball of it',
+    of: 'weighs',
+    short: 'other ball weight',
+  },
+  '/yarn/substitute/ballM': {
+    label: 'and holds',
+    of: 'this length of the other yarn',
+    short: 'other ball length',
+  },
   '/pace/stitchesPerMinute': {
-    label: 'Stitches a minute',
+    label: 'Your own pace',
+    of: 'in stitches a minute',
     short: 'pace',
-    how: 'Time one round. A learner: 15.',
+    how: 'Stitches a minute. Knit one round of the pair by the clock, turns left out: its stitches (a round’s, twice) by its minutes. A learner: 15.',
   },
   '/yarnMargin': {
     label: 'Yarn to spare',
@@ -150,7 +166,7 @@ export const optionWords = {
     uk: 'UK',
     mondopoint: 'mm (mondopoint)',
   },
-  '/foot/body': { woman: 'a woman', man: 'a man', child: 'a child' },
+  '/foot/body': { '': 'choose', woman: 'a woman', man: 'a man', child: 'a child' },
   '/rib/lean': { left: 'to the left', right: 'to the right', mirrored: 'mirrored, as a pair' },
   '/toe/shape': { round: 'round', even: 'even, like a wedge' },
   '/swatch/washed': { true: 'washed and dry', false: 'not washed' },

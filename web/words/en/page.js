@@ -43,7 +43,7 @@ export const pageWords = {
     shoe: (/** @type {Text} */ whose) => `; ${whose}’s foot, `,
     size: (/** @type {Text} */ scale, /** @type {Text} */ size) => `${scale}\u00a0${size}`,
     about: (/** @type {Text} */ length, /** @type {Text} */ girth) =>
-      `: about ${length} long and ${girth} round; a leg `,
+      ` (estimated: ${length} long and ${girth} round); a leg `,
     high: ' high; ribbed ',
     rib: (/** @type {Text} */ rib) => rib,
     leaning: (/** @type {Text} */ lean) => `, ${lean}`,

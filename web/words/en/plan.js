@@ -1,23 +1,8 @@
-// The plan told: the hand note, what to buy, how to knit it.
+// The plan told: the counts to choose from, how to knit the pair.
 
 /** @typedef {string} Text */
 
-const plural = (/** @type {number} */ n, /** @type {string} */ one, /** @type {string} */ many) =>
-  `${n} ${n === 1 ? one : many}`;
-
 export const planWords = {
-  note: {
-    title: 'For the back of your hand',
-    next: (/** @type {Text} */ wraps) => `next: wrap B ${wraps} times, then A ${wraps}`,
-    wraps: 'wraps a sock',
-    stitches: 'stitches a round',
-    toe: 'toe rounds',
-    rounds: 'rounds in all',
-    yarn: 'of yarn, the pair',
-    giveOrTake: (/** @type {Text} */ yarn, /** @type {Text} */ margin) =>
-      `Yarn: ${margin} to spare is in it; give or take ${yarn}.`,
-  },
-
   choices: {
     lead: 'Each with its girth laid flat, and how much smaller than the foot it is. Tap one to try it.',
     stitches: (/** @type {number} */ n) => `${n} stitches`,
@@ -36,58 +21,6 @@ export const planWords = {
     ribs: 'Ribs that fit this foot better at this gauge (tension). Tap one to try it:',
     rib: (/** @type {Text} */ rib, /** @type {number} */ n, /** @type {Text} */ ease) =>
       `${rib} on ${n} stitches, ${ease}`,
-  },
-
-  buy: {
-    title: 'To buy',
-    need: (/** @type {Text} */ yarn, /** @type {Text} */ also) =>
-      `${yarn} (${also}) of yarn for the pair`,
-    margin: (/** @type {Text} */ margin, /** @type {Text} */ bare) =>
-      `${margin} to spare is in that; the pair itself takes ${bare}.`,
-    mass: (/** @type {Text} */ mass, /** @type {Text} */ also) =>
-      `That is ${mass} (${also}), the spare included.`,
-    massGuessed: (/** @type {Text} */ mass, /** @type {Text} */ also) =>
-      `That is about ${mass} (${also}), guessed from the yarn’s weight.`,
-    balls: (/** @type {number} */ n) => plural(n, 'ball', 'balls'),
-    just: 'just',
-    spare: (/** @type {Text} */ spare) => `Left over: ${spare}.`,
-    // Each sock is knit from its own yarn; how to split it hangs on the number of balls.
-    oneBall: (/** @type {Text} */ sock) =>
-      `Each sock has its own yarn: wind off ${sock} for the second sock, or knit from both ends of the ball.`,
-    evenBalls: (/** @type {number} */ n) =>
-      `Each sock has its own yarn: ${plural(n, 'ball', 'balls')} for each.`,
-    oddBalls: (/** @type {number} */ n, /** @type {Text} */ sock) =>
-      `Each sock has its own yarn: ${plural(n, 'ball', 'balls')} for each, and the last one shared: ${sock} a sock in all.`,
-    splitMass: (/** @type {Text} */ sock) =>
-      `Each sock has its own yarn: weigh out ${sock} a sock, or knit from both ends of one ball.`,
-    yarn: 'Yarn',
-    needle: 'Needle',
-    needleSize: (/** @type {Text} */ mm, /** @type {Text} */ us, /** @type {Text} */ uk) =>
-      [mm, us && `US ${us}`, uk && `UK ${uk}`].filter(Boolean).join(', '),
-    // Circular needles are sold by round names; the core tells millimetres.
-    cableSold: /** @type {Record<number, Record<string, string>>} */ ({
-      1000: { metric: '100 cm', inch: '40 in' },
-      1200: { metric: '120 cm', inch: '47 in' },
-      1500: { metric: '150 cm', inch: '60 in' },
-    }),
-    cable: (/** @type {Text} */ length, /** @type {Text} */ also) =>
-      `one long circular, ${length} (${also}), for both socks at once`,
-    cableLeast: (/** @type {Text} */ length) =>
-      `From tip to tip this pair needs at least ${length}.`,
-    firmness: /** @type {Record<string, string>} */ ({
-      loose: 'The fabric is loose for a sock.',
-      usual: 'The fabric is as firm as hand-knit socks usually are.',
-      firm: 'The fabric is firmer than hand-knit socks usually are.',
-    }),
-    time: (/** @type {Text} */ time, /** @type {Text} */ pace) =>
-      `About ${time} of knitting for the pair${pace === '' ? '' : `, at ${pace} stitches a minute`}.`,
-    sections: 'Yarn in one sock',
-    part: 'part',
-    length: 'yarn',
-    also: 'that is',
-    oneSock: 'one sock',
-    pair: 'the pair',
-    withMargin: 'with the margin',
   },
 
   knit: {

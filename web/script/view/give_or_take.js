@@ -1,0 +1,17 @@
+// How far each figure may be off, in the reader's units.
+import { formatPercent, formatTime } from '../units.js';
+import { figuresIn } from './figures.js';
+
+/** @typedef {import('./showing.js').Showing} Showing */
+
+/** @param {Pick<Showing, 'plan' | 'system'>} showing */
+export function takesIn({ plan, system }) {
+  const { length, yarn } = figuresIn(system);
+  return {
+    girth: length(plan.finishedGirthMm * plan.girthError),
+    yarn: yarn(plan.yarn.mWithMargin * plan.yarn.relativeError),
+    // As coarse as the time itself is told.
+    time: formatTime(plan.minutes * plan.minutesError, plan.minutes),
+    heelUse: formatPercent(plan.heelUse * plan.heelUseError),
+  };
+}
