@@ -50,7 +50,9 @@ export function viewBuy(h, showing) {
       { class: 'columns', 'data-key': isGuessed ? 'guessed' : 'swatched' },
       h('div', {}, shoppingList(h, showing)),
       isGuessed ? h('div', {}, howToSwatch(h, showing)) : h('div', {}, why),
-      h('div', {}, isGuessed ? why : null, sections),
+      isGuessed
+        ? h('div', { class: 'both' }, h('div', {}, why), h('div', {}, sections))
+        : h('div', {}, sections),
     ),
     isGuessed ? null : howToSwatchFolded(h, showing),
   ];
