@@ -74,11 +74,11 @@ test('girth, yarn, hours and heel use say give or take, with and without a swatc
     'give or take 3 h',
     'give or take 8\u00a0%; 85\u00a0% at most',
   ]);
-  const before = await takes();
+  const swatched = await takes();
   await inTheShop(page);
-  const after = await takes();
-  assert.equal(after.length, 4);
-  assert.notDeepEqual(after, before);
+  const guessed = await takes();
+  assert.equal(guessed.length, 4);
+  assert.notDeepEqual(guessed, swatched);
 });
 
 test('the ball’s label is asked for where the balls are missed, and answers with balls', async () => {
