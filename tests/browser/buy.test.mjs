@@ -37,6 +37,8 @@ test('before the swatch the shop’s questions are answered, each figure with it
     ),
   );
   assert.deepEqual(marked, [1, 1, 1, 1, 1, 1, 1]);
+  assert.equal(await page.locator('[data-view="summary"] .guess').count(), 1);
+  assert.equal(await page.locator('.ticks .guess').count(), 2);
   assert.match(
     await page.textContent('[data-view="note"]'),
     /guess: worked out from the yarn’s label/,

@@ -6,6 +6,7 @@ import { aboutTools, needleSum } from './buy_tools.js';
 import { aboutYarn, yarnSums } from './buy_yarn.js';
 import { table } from './dom.js';
 import { figuresIn } from './figures.js';
+import { guessMark } from './guess.js';
 import { markLastGood } from './page_state.js';
 import { nameOf } from './parts.js';
 
@@ -13,7 +14,8 @@ import { nameOf } from './parts.js';
 /** @typedef {import('./dom.js').Make} Make */
 
 /** Where in the sock the yarn goes. @param {Make} h @param {Showing} showing */
-function sectionTable(h, { plan, system }) {
+function sectionTable(h, showing) {
+  const { plan, system } = showing;
   const { yarn } = plan;
   const figures = figuresIn(system);
   const row = (/** @type {string} */ name, /** @type {number} */ m, mark = '') => ({
@@ -22,7 +24,7 @@ function sectionTable(h, { plan, system }) {
     cells: [figures.yarn(m), figures.otherYarn(m)],
   });
   return table(h, {
-    caption: words.sections,
+    caption: [`${words.sections} `, guessMark(h, showing, 'yarn')],
     heads: [words.part, words.length, words.also],
     rows: [
       ...yarn.sections.filter(({ m }) => m > 0).map(({ section, m }) => row(nameOf(section), m)),

@@ -1,6 +1,7 @@
 // The shopping list. A tick is a mark on the page and nothing else.
 import { buyWords, optionWords } from '../../words/en.js';
 import { figuresIn, writeNeedle } from './figures.js';
+import { guessMark } from './guess.js';
 import { needleToTry, soldLength } from './buy_tools.js';
 
 /** @typedef {import('./showing.js').Showing} Showing */
@@ -8,8 +9,8 @@ import { needleToTry, soldLength } from './buy_tools.js';
 
 const words = buyWords.list;
 
-/** @param {Make} h @param {string} what @param {string} more */
-const item = (h, what, more) =>
+/** @param {Make} h @param {string} what @param {string} more @param {import('./dom.js').Child} [mark] */
+const item = (h, what, more, mark) =>
   h(
     'li',
     {},
@@ -17,12 +18,18 @@ const item = (h, what, more) =>
       'label',
       { class: 'tick' },
       h('input', { type: 'checkbox' }),
-      h('span', {}, h('b', {}, what), more ? h('span', { class: 'more' }, more) : null),
+      h(
+        'span',
+        {},
+        h('b', {}, what, mark ? ' ' : null, mark),
+        more ? h('span', { class: 'more' }, more) : null,
+      ),
     ),
   );
 
 /** What this pair asks for. @param {Make} h @param {Showing} showing */
-function toBuy(h, { plan, system }) {
+function toBuy(h, showing) {
+  const { plan, system } = showing;
   const { yarn, otherYarn } = figuresIn(system);
   const { mWithMargin, balls } = plan.yarn;
   const { mm, us = '', uk = '', cableBuyMm } = plan.needle;
@@ -35,8 +42,14 @@ function toBuy(h, { plan, system }) {
       h,
       words.yarn(yarn(mWithMargin), otherYarn(mWithMargin)),
       balls === undefined ? weight : `${buyWords.balls(balls)}, ${weight}`,
+      guessMark(h, showing, 'yarn'),
     ),
-    item(h, words.needle(size), cableBuyMm === undefined ? '' : words.cableOf(length, also)),
+    item(
+      h,
+      words.needle(size),
+      cableBuyMm === undefined ? '' : words.cableOf(length, also),
+      guessMark(h, showing, 'needle'),
+    ),
     item(h, words.spare, tryMm === '' ? words.spareWhy : words.spareTry(tryMm)),
   ];
 }

@@ -62,15 +62,28 @@ export function yarnSums(h, showing) {
 }
 
 /** @param {Make} h @param {Showing} showing */
-export function aboutYarn(h, { plan, system }) {
+export function aboutYarn(h, showing) {
+  const { plan, system } = showing;
   const { yarn } = plan;
   const figures = figuresIn(system);
   const margin = formatPercent(yarn.mWithMargin / yarn.mPerPair - 1);
   return [
-    h('p', {}, words.margin(margin, figures.yarn(yarn.mPerPair))),
+    h(
+      'p',
+      {},
+      words.margin(margin, figures.yarn(yarn.mPerPair)),
+      ' ',
+      guessMark(h, showing, 'yarn'),
+    ),
     yarn.gWithMargin === undefined || yarn.balls === undefined
       ? null
-      : h('p', {}, words.mass(figures.mass(yarn.gWithMargin), figures.otherMass(yarn.gWithMargin))),
-    h('p', {}, splitWords(yarn, figures)),
+      : h(
+          'p',
+          {},
+          words.mass(figures.mass(yarn.gWithMargin), figures.otherMass(yarn.gWithMargin)),
+          ' ',
+          guessMark(h, showing, 'mass'),
+        ),
+    h('p', {}, splitWords(yarn, figures), ' ', guessMark(h, showing, 'mass')),
   ];
 }

@@ -22,6 +22,7 @@ export const noteWords = {
 
 export const guessWords = {
   mark: 'guess',
+  said: 'A guess so far.',
   after: (/** @type {Text} */ text) => `${text} (guess)`,
   /** @type {Record<string, Text>} */
   why: {
