@@ -176,7 +176,6 @@ test('what is left of the example in a part begun is told by its field, and mark
   assert.deepEqual(left(startState()), [false, false, false]);
   assert.deepEqual(left(own), [true, true, false]);
   const shoe = type(type(startState(), '/foot', 'shoe', ''), '/foot/shoe/size', '27', '');
-  // Whose foot that size is has to be said anew; it is nobody's example any more.
   assert.deepEqual(examplesLeft(shoe), ['swatch', 'yarn', 'leg']);
 });
 
