@@ -1,4 +1,4 @@
-// Dimension lines and brackets: what is measured on the foot, and what the sock's parts come to.
+// Dimension lines: what is measured on the foot, and where on it.
 import { at, svg, text } from './svg.js';
 
 /** A line with a stop at each end, along y. @param {number} x @param {number} from @param {number} to */
@@ -53,53 +53,20 @@ export function levelLength(document, { y, from, to, label }) {
   );
 }
 
-/** @typedef {{ from: number, to: number, lines: string[], figure: string }} Part */
-
-/** Middles of labels, each at least `apart` from the next, in order from the top. @param {number[]} wanted @param {number[]} tall @param {number} bottom */
-function spread(wanted, tall, bottom) {
-  const placed = [...wanted];
-  for (let i = 1; i < placed.length; i += 1) {
-    placed[i] = Math.max(placed[i], placed[i - 1] + (tall[i - 1] + tall[i]) / 2);
-  }
-  let limit = bottom;
-  for (let i = placed.length - 1; i >= 0; i -= 1) {
-    placed[i] = Math.min(placed[i], limit - tall[i] / 2);
-    limit = placed[i] - tall[i] / 2;
-  }
-  return placed;
-}
-
 /**
- * The sock's parts from the top down, bracketed at the right.
- * @param {Document} document @param {number} x @param {Part[]} parts @param {number} bottom
+ * Between two toes that stand or lie side by side: on this side of each is the great toe.
+ * @param {Document} document @param {{ x: number, y: number, label: string, isLying?: boolean }} place
+ *   the label's middle
  */
-export function brackets(document, x, parts, bottom) {
-  const tall = parts.map(({ lines }) => 26 + lines.length * 17);
-  const wanted = parts.map(({ from, to }) => (from + to) / 2);
-  const middles = spread(wanted, tall, bottom);
+export function greatToes(document, { x, y, label, isLying = false }) {
+  const [one, other] = isLying
+    ? [`M${at(x - 4, y - 15)}l4 -5l4 5`, `M${at(x - 4, y + 5)}l4 5l4 -5`]
+    : [`M${at(x - 37, y)}l-4 -4l4 -4`, `M${at(x + 37, y)}l4 -4l-4 -4`];
   return svg(
     document,
     'g',
-    { class: 'brackets' },
-    ...parts.map(({ from, to, lines, figure }, i) => {
-      const top = middles[i] - tall[i] / 2 + 15;
-      const lead = `M${at(x + 7, wanted[i])}L${at(x + 13, middles[i])}`;
-      return svg(
-        document,
-        'g',
-        {},
-        svg(document, 'path', {
-          class: 'bracket',
-          d: `M${at(x, from + 2)}h7V${at(to - 2)}h-7${lead}`,
-        }),
-        text(document, lines[0], { class: 'part-name', x: x + 18, y: top }),
-        text(document, figure, { class: 'part-figure', x: x + 18, y: top + 20 }),
-        ...lines
-          .slice(1)
-          .map((line, j) =>
-            text(document, line, { class: 'part-name', x: x + 18, y: top + 38 + j * 16 }),
-          ),
-      );
-    }),
+    { class: 'great-toes' },
+    svg(document, 'path', { class: 'measure', d: one + other }),
+    text(document, label, { class: 'measure-text', x, y, 'text-anchor': 'middle' }),
   );
 }

@@ -2,41 +2,31 @@
 import { at } from './svg.js';
 
 /** @typedef {import('../contract.js').Plan} Plan */
+/** @typedef {import('./profile.js').Size} Size */
+/** @typedef {import('./profile.js').Profile} Profile */
+/** @typedef {{ x: number, y: number }} Point */
+/** @typedef {'great' | 'little'} Side */
+
+/** Whether a toe round widens one side. @param {string} sides @param {Side} side */
+const widens = (sides, side) => sides === 'both' || sides === side;
 
 /**
- * @typedef {object} Size in the drawing's units
- * @property {number} stitch width of one stitch
- * @property {number} round height of one round
- * @property {number} width of the sock, half its stitches
- * @property {number} height of the sock, all its rounds
+ * Corners of one side of the toe from the tip up, x counted outward: the tip's corner, then each increase.
+ * @param {Plan} plan @param {Size} size @param {Side} side
  */
-
-/** @param {Plan} plan @param {number} scale units per millimetre @returns {Size} */
-export function sizeSock(plan, scale) {
-  const stitch = scale / plan.gauge.stitchesPerMm;
-  const round = scale / plan.gauge.roundsPerMm;
-  return {
-    stitch,
-    round,
-    width: (plan.stitchCount / 2) * stitch,
-    height: plan.totalRounds * round,
-  };
-}
-
-/** Corners of the toe's right side from the tip up: the tip's corner, then each increase. @param {Plan} plan @param {Size} size */
-function toeCorners(plan, size) {
-  const { counts } = plan.toe;
-  const corners = [{ x: (plan.castOn.stitches / 4) * size.stitch, y: size.height }];
-  counts.forEach((count, j) => {
-    const before = j === 0 ? plan.castOn.stitches : counts[j - 1];
-    if (count !== before)
-      corners.push({ x: (count / 4) * size.stitch, y: size.height - j * size.round });
+function toeCorners(plan, size, side) {
+  let x = (plan.castOn.stitches / 4) * size.stitch;
+  const corners = [{ x, y: size.height }];
+  plan.toe.sides.forEach((sides, j) => {
+    if (!widens(sides, side)) return;
+    x += size.stitch;
+    corners.push({ x, y: size.height - j * size.round });
   });
-  corners.push({ x: size.width / 2, y: size.height - counts.length * size.round });
+  corners.push({ x: size.width / 2, y: size.height - plan.toe.rounds * size.round });
   return corners;
 }
 
-/** Each corner drawn towards its neighbours, the ends as they are. @param {Array<{ x: number, y: number }>} corners */
+/** Each corner drawn towards its neighbours, the ends as they are. @param {Point[]} corners */
 const ease = (corners) =>
   corners.map((corner, i) => {
     const before = corners[i - 1];
@@ -48,42 +38,69 @@ const ease = (corners) =>
     };
   });
 
-/** The outline, its toe made smooth: a curve through the middles of the toe's own, eased corners. @param {Plan} plan @param {Size} size */
-export function outline(plan, size) {
-  const corners = ease(ease(toeCorners(plan, size)));
+const mirror = (/** @type {Point[]} */ points) => points.map(({ x, y }) => ({ x: -x, y }));
+
+/** Up one side of the toe: a curve through the middles of its eased corners. @param {Point[]} corners */
+function upToe(corners) {
   const middles = corners.slice(1).map((corner, i) => ({
     x: (corner.x + corners[i].x) / 2,
     y: (corner.y + corners[i].y) / 2,
   }));
-  const side = corners
-    .slice(0, -1)
-    .map((corner, i) => `Q${at(corner.x, corner.y, middles[i].x, middles[i].y)}`);
+  const curves = middles.map(({ x, y }, i) => `Q${at(corners[i].x, corners[i].y, x, y)}`);
   const end = corners[corners.length - 1];
-  const back = [...middles.keys()].reverse().map((i) => {
-    const to = i === 0 ? { x: 0, y: size.height } : middles[i - 1];
-    return `Q${at(-corners[i].x, corners[i].y, -to.x, to.y)}`;
-  });
+  return [...curves, `L${at(end.x, end.y)}`];
+}
+
+/** Down it again, to the middle of the tip. @param {Point[]} corners @param {number} tip */
+function downToe(corners, tip) {
+  const middles = corners.slice(1).map((corner, i) => ({
+    x: (corner.x + corners[i].x) / 2,
+    y: (corner.y + corners[i].y) / 2,
+  }));
   const last = middles[middles.length - 1];
+  const curves = [...middles.keys()].reverse().map((i) => {
+    const to = i === 0 ? { x: 0, y: tip } : middles[i - 1];
+    return `Q${at(corners[i].x, corners[i].y, to.x, to.y)}`;
+  });
+  return [`L${at(last.x, last.y)}`, ...curves];
+}
+
+/**
+ * The outline. The great toe of the first sock lies where its rounds begin: at the right, seen from outside.
+ * @param {Plan} plan @param {Size} size @param {Profile} leg @param {boolean} isSecond
+ */
+export function outline(plan, size, leg, isSecond) {
+  const corners = (/** @type {'great' | 'little'} */ side) =>
+    ease(ease(toeCorners(plan, size, side)));
+  const [right, left] = isSecond
+    ? [corners('little'), corners('great')]
+    : [corners('great'), corners('little')];
+  const edge = leg.curve.map((y) => ({ x: leg.half(y), y }));
+  const line = (/** @type {Point[]} */ points) => points.map(({ x, y }) => `L${at(x, y)}`);
+  const foot = left[left.length - 1];
   return [
     `M${at(0, size.height)}`,
-    ...side,
-    `L${at(end.x, end.y)}`,
-    `V${at(0)}H${at(-end.x)}V${at(end.y)}`,
-    `L${at(-last.x, last.y)}`,
-    ...back,
+    ...upToe(right),
+    ...line(edge),
+    `V${at(0)}H${at(-leg.half(0))}`,
+    ...line(mirror(edge).reverse()),
+    `V${at(foot.y)}`,
+    ...downToe(mirror(left), size.height),
     'Z',
   ].join('');
 }
 
-/** Where stitches are added: a dot a stitch in from each edge. @param {Plan} plan @param {Size} size */
-export function increaseDots(plan, size) {
-  const { counts } = plan.toe;
-  const path = counts.flatMap((count, j) => {
-    const before = j === 0 ? plan.castOn.stitches : counts[j - 1];
-    if (count === before) return [];
-    const x = (count / 4 - 1.5) * size.stitch;
-    const y = size.height - (j + 0.5) * size.round;
-    return [`M${at(x, y)}h0M${at(-x, y)}h0`];
-  });
-  return path.join('');
+/** Where the toe gains stitches: a dot a stitch in from each edge that widens. @param {Plan} plan @param {Size} size @param {boolean} isSecond */
+export function increaseDots(plan, size, isSecond) {
+  const out = { great: plan.castOn.stitches / 4, little: plan.castOn.stitches / 4 };
+  const dots = plan.toe.sides.flatMap((sides, j) =>
+    /** @type {const} */ (['great', 'little']).map((side) => {
+      if (!widens(sides, side)) return '';
+      out[side] += 1;
+      const toRight = (side === 'great') !== isSecond;
+      const x = (out[side] - 1.5) * size.stitch;
+      return `M${at(toRight ? x : -x, size.height - (j + 0.5) * size.round)}h0`;
+    }),
+  );
+  return dots.join('');
 }

@@ -1,89 +1,100 @@
-// The rib as it slants over the front of a sock: one band for every purl rib, from the lines that are knit.
+// The rib as it slants over the front of a sock: one band for every purl column, from the lines that are knit.
 import { at } from './svg.js';
 
 /** @typedef {import('../contract.js').Plan} Plan */
-/** @typedef {{ stitch: number, round: number, width: number, height: number }} Size */
+/** @typedef {import('./profile.js').Size} Size */
+/** @typedef {import('./profile.js').Profile} Profile */
+/** @typedef {import('./rib_track.js').Run} Run */
+/** @typedef {import('./rib_track.js').Standing} Standing */
+
+/** @typedef {{ y: number, start: number, end: number }} Level where the first column begins and ends, as shares of the half */
+
+/** @param {number} y @param {Standing} standing @returns {Level} */
+const levelAt = (y, { phase, purl, half }) => ({
+  y,
+  start: phase / half,
+  end: (phase + purl) / half,
+});
 
 /**
- * Where the rib stands in a line: stitches from the half's start to where a purl run begins, or
- * undefined where the half is all of one kind.
- * @param {ReadonlyArray<readonly [string, number]>} half @param {number} purl
+ * The first purl column from the toe up: slanting through the middle of each step, upright in the cuff and in a
+ * broken rib, growing wider within a widening round.
+ * @param {Size} size @param {Run[]} track
  */
-function phaseOf(half, purl) {
-  if (half.length < 2) return half[0][0] === 'p' ? 0 : undefined;
-  const first = half[0];
-  return first[0] === 'p' ? first[1] - purl : first[1];
-}
-
-/** A rib that moves and leans nowhere: 1x1, whose columns only change places. @param {Plan} plan */
-const isBroken = (plan) => plan.rib.roundsPerShift > 0 && plan.spiral.pitchDeg === undefined;
-
-/** The rib's standing at the middle of each run of rounds, unwound so that it never jumps a repeat. @param {Plan} plan @param {Size} size @param {boolean} isSecond */
-function ribTrack(plan, size, isSecond) {
-  const repeat = plan.rib.knit + plan.rib.purl;
-  /** @type {Array<{ phase: number, from: number, to: number, section: string }>} */
-  const track = [];
-  let done = 0;
-  for (const span of plan.rounds) {
-    const from = size.height - done * size.round;
-    done += span.rounds;
-    if (span.section === 'toe') continue;
-    const line = plan.lines[isSecond ? (span.secondLine ?? span.line) : span.line];
-    const phase = phaseOf(line.halves[0], plan.rib.purl);
-    if (phase === undefined) continue;
-    const last = track[track.length - 1];
-    const turns = last && !isBroken(plan) ? Math.round((last.phase - phase) / repeat) : 0;
-    track.push({
-      phase: phase + turns * repeat,
-      from,
-      to: size.height - done * size.round,
-      section: span.section,
-    });
-  }
-  return track;
-}
-
-/**
- * Points of a band's edge, from the toe up: slanting through the middle of each step, upright in the
- * cuff and in a broken rib.
- * @param {ReturnType<typeof ribTrack>} track @param {boolean} isUpright
- */
-function edgePoints(track, isUpright) {
-  if (isUpright) {
-    return track.flatMap(({ phase, from, to }) => [
-      { phase, y: from },
-      { phase, y: to },
-    ]);
-  }
-  /** @type {Array<{ phase: number, y: number }>} */
-  const points = [];
-  track.forEach(({ phase, from, to, section }, i) => {
-    if (i === 0 || section === 'cuff') points.push({ phase, y: from });
-    if (section !== 'cuff') points.push({ phase, y: (from + to) / 2 });
-    if (i === track.length - 1) points.push({ phase, y: to });
+function levelsOf(size, track) {
+  return track.flatMap((run, i) => {
+    const from = size.height - run.from * size.round;
+    const to = from - run.rounds * size.round;
+    if (run.before) return [levelAt(from, run.before), levelAt(to, run.standing)];
+    if (run.isBroken) return [levelAt(from, run.standing), levelAt(to, run.standing)];
+    const isCuff = run.section === 'cuff';
+    return [
+      i === 0 || isCuff ? [from] : [],
+      isCuff ? [] : [(from + to) / 2],
+      i === track.length - 1 ? [to] : [],
+    ]
+      .flat()
+      .map((y) => levelAt(y, run.standing));
   });
-  return points;
+}
+
+/** Levels between these, so that a band follows the sock's edge where that curves. @param {Level[]} levels @param {number[]} heights */
+function refine(levels, heights) {
+  const between = heights.flatMap((y) => {
+    const above = levels.findIndex((level) => level.y < y);
+    const below = levels[above - 1];
+    if (!below || below.y <= y) return [];
+    const share = (below.y - y) / (below.y - levels[above].y);
+    const mix = (/** @type {number} */ one, /** @type {number} */ other) =>
+      one + (other - one) * share;
+    return [
+      {
+        y,
+        start: mix(below.start, levels[above].start),
+        end: mix(below.end, levels[above].end),
+      },
+    ];
+  });
+  return between.length === 0
+    ? levels
+    : [...levels, ...between].sort((one, other) => other.y - one.y);
 }
 
 /**
- * Every purl rib of the front as a band. Seen from outside, knitting goes from right to left.
- * @param {Plan} plan @param {Size} size @param {boolean} isSecond
+ * Every purl column of the front as a band. Seen from outside, knitting goes from right to left.
+ * @param {Plan} plan @param {Size} size @param {Profile} leg @param {Run[]} track
  */
-export function purlBands(plan, size, isSecond) {
-  const points = edgePoints(ribTrack(plan, size, isSecond), isBroken(plan));
-  if (points.length === 0) return '';
-  const { knit, purl } = plan.rib;
-  const phases = points.map(({ phase }) => phase);
-  const half = plan.stitchCount / 2;
-  const first = Math.floor((-purl - Math.max(...phases)) / (knit + purl));
-  const last = Math.ceil((half - Math.min(...phases)) / (knit + purl));
-  const x = (/** @type {number} */ stitches) => size.width / 2 - stitches * size.stitch;
+export function purlBands(plan, size, leg, track) {
+  const levels = refine(levelsOf(size, track), leg.curve);
+  if (levels.length === 0) return '';
+  // A widening adds a stitch to each repeat and no repeat: as a share of the half it stays what it is.
+  const repeat = (plan.rib.knit + plan.rib.purl) / (plan.stitchCount / 2);
+  const first = Math.floor(-Math.max(...levels.map(({ end }) => end)) / repeat);
+  const last = Math.ceil((1 - Math.min(...levels.map(({ start }) => start))) / repeat);
+  const wide = levels.map(({ y }) => leg.half(y));
+  const point = (/** @type {number} */ share, /** @type {number} */ i) =>
+    at(wide[i] * (1 - 2 * share), levels[i].y);
   const band = (/** @type {number} */ shift) => {
-    const right = points.map(({ phase, y }) => at(x(phase + shift), y));
-    const left = [...points].reverse().map(({ phase, y }) => at(x(phase + shift + purl), y));
+    const right = levels.map(({ start }, i) => point(start + shift, i));
+    const left = levels.map(({ end }, i) => point(end + shift, i)).reverse();
     return `M${[...right, ...left].join('L')}Z`;
   };
-  return Array.from({ length: last - first + 1 }, (_, i) => band((first + i) * (knit + purl))).join(
-    '',
-  );
+  return Array.from({ length: last - first + 1 }, (_, i) => band((first + i) * repeat)).join('');
+}
+
+/** Where a widening round makes its stitches: a dot each. @param {Plan} plan @param {Size} size @param {Profile} leg @param {Run[]} track */
+export function wideningDots(plan, size, leg, track) {
+  const dots = track
+    .filter(({ before }) => before)
+    .flatMap(({ line, from, standing }) => {
+      const y = size.height - (from + 0.5) * size.round;
+      const wide = leg.half(y);
+      let done = 0;
+      return plan.lines[line].halves[0].map(([work, times]) => {
+        const share = (done + times / 2) / standing.half;
+        done += times;
+        return work === 'k' || work === 'p' ? '' : `M${at(wide * (1 - 2 * share), y)}h0`;
+      });
+    });
+  return dots.join('');
 }

@@ -2,7 +2,7 @@
 // patterns and a few paths, never a node a stitch.
 import { at, svg } from './svg.js';
 
-/** @typedef {{ stitch: number, round: number, width: number, height: number }} Size */
+/** @typedef {import('./profile.js').Size} Size */
 
 /** A knit stitch: two legs that meet below, and the feet of the one above. @param {Size} size */
 function knitLegs({ stitch: w, round: h }) {
@@ -50,6 +50,32 @@ const fabric = (document, id, size, kind, path) =>
     svg(document, 'path', { class: `${kind}-yarn`, d: path }),
   );
 
+/** The loops of the top edge, over the needle they hang from: one path. @param {Size} size */
+function loops({ stitch: w, widest }) {
+  const left = -widest / 2;
+  const rise = Math.min(6, Math.max(3.2, w * 0.9));
+  return Array.from({ length: Math.round(widest / w) }, (_, i) => {
+    const x = (/** @type {number} */ share) => left + (i + share) * w;
+    return `M${at(x(0.24), 1)}C${at(x(0.1), -rise, x(0.9), -rise, x(0.76), 1)}`;
+  }).join('');
+}
+
+/** A tube laid flat turns away at its sides. @param {Document} document @param {string} id */
+const shade = (document, id) =>
+  svg(
+    document,
+    'linearGradient',
+    { id: `${id}-shade` },
+    ...[
+      [0, 'deep'],
+      [0.16, 'clear'],
+      [0.36, 'light'],
+      [0.62, 'clear'],
+      [0.84, 'clear'],
+      [1, 'deep'],
+    ].map(([offset, tone]) => svg(document, 'stop', { offset, class: `shade-${tone}` })),
+  );
+
 /**
  * Its top edge lies on y = 0 and its middle on x = 0; the toe points down.
  * @param {Document} document @param {Size} size
@@ -69,6 +95,7 @@ export function drawSock(document, size, { edge, purl, increases }, { id, isSeco
       {},
       fabric(document, id, size, 'knit', knitLegs(size)),
       fabric(document, id, size, 'purl', purlBump(size)),
+      shade(document, id),
       svg(document, 'clipPath', { id: `${id}-edge` }, svg(document, 'path', { d: edge })),
     ),
     svg(document, 'path', { d: edge, fill: `url(#${id}-knit)` }),
@@ -78,12 +105,18 @@ export function drawSock(document, size, { edge, purl, increases }, { id, isSeco
       { 'clip-path': `url(#${id}-edge)` },
       svg(document, 'path', { class: 'purl', d: purl, fill: `url(#${id}-purl)` }),
     ),
+    svg(document, 'path', { d: edge, fill: `url(#${id}-shade)` }),
     svg(document, 'path', {
       class: 'increases',
       d: increases,
       'stroke-width': Math.min(3, size.stitch * 0.5),
     }),
     svg(document, 'path', { class: 'edge', d: edge }),
+    svg(document, 'path', {
+      class: 'loops',
+      d: loops(size),
+      'stroke-width': Math.min(2.4, size.stitch * 0.36),
+    }),
     ...ghosts.map((wide) =>
       svg(document, 'path', { class: 'ghost', d: edge, transform: `scale(${at(wide)} 1)` }),
     ),

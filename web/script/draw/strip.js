@@ -2,27 +2,36 @@
 import { at, svg, text } from './svg.js';
 
 /** @typedef {import('../contract.js').Plan} Plan */
+/** @typedef {import('./rib_track.js').Run} Run */
 
-/** Which rounds (from 0) add stitches, which move the rib, where a section begins. @param {Plan} plan */
-function marksOf(plan) {
-  const increases = plan.toe.counts.flatMap((count, j) =>
-    count === (j === 0 ? plan.castOn.stitches : plan.toe.counts[j - 1]) ? [] : [j],
-  );
-  /** @type {number[]} */
-  const moves = [];
+/**
+ * Which rounds (from 0) add stitches at both sides of the toe or at one, which widen the leg, which move the rib,
+ * and where a section begins.
+ * @param {Plan} plan @param {Run[]} track
+ */
+function marksOf(plan, track) {
+  const toe = (/** @type {(sides: string) => boolean} */ is) =>
+    plan.toe.sides.flatMap((sides, j) => (is(sides) ? [j] : []));
   /** @type {Array<{ section: string, from: number, to: number }>} */
   const sections = [];
   let round = 0;
   for (const span of plan.rounds) {
     const last = sections[sections.length - 1];
-    if (last && last.section === span.section) {
-      last.to += span.rounds;
-      if (span.section !== 'toe') moves.push(round);
-    } else sections.push({ section: span.section, from: round, to: round + span.rounds });
+    if (last && last.section === span.section) last.to += span.rounds;
+    else sections.push({ section: span.section, from: round, to: round + span.rounds });
     round += span.rounds;
   }
-  return { increases, moves, sections };
+  return {
+    increases: toe((sides) => sides === 'both'),
+    oneSided: toe((sides) => sides === 'great' || sides === 'little'),
+    widenings: track.filter(({ before }) => before).map(({ from }) => from),
+    moves: track.filter(({ isMove, before }) => isMove && !before).map(({ from }) => from),
+    sections,
+  };
 }
+
+/** Over a widening round: a small wedge that opens upwards, as the leg does. @param {number} x @param {number} tall */
+const wedge = (x, tall) => `M${at(x, tall)}V${at(0)}M${at(x - 4, 0)}h8l-4 9z`;
 
 /** @typedef {{ text: string, from: number }} Label `from` the round its part begins with, from 0 */
 
@@ -33,12 +42,11 @@ function marksOf(plan) {
  */
 function placeLabels(labels, step, width) {
   // Where each row is taken up to.
-  const ends = [0, 0, 0];
-  return labels.map(({ text: words, from }, i) => {
+  const ends = labels.map(() => 0);
+  return labels.map(({ text: words, from }) => {
     const long = words.length * 6.2;
-    const isLast = i === labels.length - 1;
-    // A short last part has its label end with the strip.
-    const isEnding = isLast && from * step > width - long;
+    // A part near the end has its label end with the strip.
+    const isEnding = from * step > width - long;
     const start = isEnding ? width - long : from * step;
     const free = ends.findIndex((end) => start >= end);
     const row = free < 0 ? ends.length - 1 : free;
@@ -49,10 +57,10 @@ function placeLabels(labels, step, width) {
 
 /**
  * @param {Document} document @param {Plan} plan
- * @param {{ width: number, name: string, labels: Label[] }} how
+ * @param {{ width: number, name: string, labels: Label[], track: Run[] }} how
  */
-export function drawStrip(document, plan, { width, name, labels }) {
-  const { increases, moves, sections } = marksOf(plan);
+export function drawStrip(document, plan, { width, name, labels, track }) {
+  const { increases, oneSided, widenings, moves, sections } = marksOf(plan, track);
   const step = width / plan.totalRounds;
   const tall = 28;
   const tick = (/** @type {number} */ round, /** @type {number} */ high) =>
@@ -87,6 +95,15 @@ export function drawStrip(document, plan, { width, name, labels }) {
     path('tick', all, 5),
     path('tick moves', moves, 13),
     path('tick increases', increases, 24),
+    path('tick increases', oneSided, 16),
+    ...(widenings.length > 0
+      ? [
+          svg(document, 'path', {
+            class: 'widens',
+            d: widenings.map((round) => wedge((round + 0.5) * step, tall)).join(''),
+          }),
+        ]
+      : []),
     ...placed.map(({ words, x, row, isEnding }) =>
       text(document, words, {
         class: 'strip-text',

@@ -85,7 +85,7 @@ export const fixedFields = [
   quantity('fit', '/girthEase', 'percent'),
   quantity('fit', '/lengthEase', 'percent'),
   quantity('fit', '/stitchCount', 'stitches'),
-  choice('toe', '/toe/shape', ['round', 'even']),
+  choice('toe', '/toe/shape', ['round', 'even', 'left-right']),
   quantity('toe', '/toe/share', 'percent'),
   quantity('toe', '/toe/tipShare', 'percent'),
   choice('more', '/swatch/washed', ['true', 'false'], { way: swatch }),

@@ -4,6 +4,7 @@ import {
   formatKind,
   formatLimit,
   formatNumber,
+  formatPercent,
   fromBase,
   inputText,
   otherUnit,
@@ -170,6 +171,7 @@ function figuresOf(problem, field, state) {
     if (typeof value !== 'number') return String(value);
     if (key === 'leastMm') return formatLimit('length', value, lengthUnit, true);
     if (key.endsWith('Mm')) return formatKind('length', value, lengthUnit);
+    if (key === 'use') return formatPercent(value);
     if (key === 'min' || key === 'max') return limit(value, key === 'min');
     return formatNumber(value, 2);
   };

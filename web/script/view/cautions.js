@@ -14,7 +14,8 @@ export function cautionText(caution, system) {
     // Told because it is outside of −20 to −2 %: so it must not be rounded into that.
     caution.code === 'ease_outside' && name === 'ease'
       ? formatPercentAway(value, value < -0.2 || value > 0)
-      : writeNamed(name, value, system),
+      : // Rounds are counted from 0 by the core, from 1 by people.
+        writeNamed(name, name === 'round' ? value + 1 : value, system),
   ]);
   return say ? say(Object.fromEntries(figures)) : String(caution.message);
 }
@@ -29,6 +30,8 @@ const mild = new Set([
   'foot_estimated',
   'yarn_guessed',
   'no_lean',
+  'leg_widened',
+  'stitch_crosses',
   'moss_stitch',
   'shift_every_round',
 ]);

@@ -5,7 +5,8 @@ import { table } from './dom.js';
 import { figuresIn } from './figures.js';
 import { lyingPair } from './pair_lying.js';
 import { standingPair } from './pair_standing.js';
-import { nameOf, partsOf } from './parts.js';
+import { partsOf, titleOf } from './parts.js';
+import { hasGreatToe } from './both_socks.js';
 
 /** @typedef {import('./showing.js').Showing} Showing */
 /** @typedef {import('./dom.js').Make} Make */
@@ -22,13 +23,11 @@ function tableOfPair(h, { plan, system }) {
     name,
     cells: [String(rounds), length(rounds / plan.gauge.roundsPerMm), String(stitches)],
   });
-  const rows = partsOf(plan).map(({ section, rounds, stitches }) =>
-    row(nameOf(section), rounds, stitches),
-  );
+  const rows = partsOf(plan).map((part) => row(titleOf(plan, part), part.rounds, part.stitches));
   return table(h, {
     caption: words.caption,
     heads: [words.part, words.rounds, words.length, words.stitches],
-    rows: [...rows, row(words.all, plan.totalRounds, plan.stitchCount)],
+    rows: [...rows, row(words.all, plan.totalRounds, plan.edgeStitches)],
     className: 'figures',
   });
 }
@@ -48,6 +47,7 @@ export function viewPair(h, document, showing) {
       problems.length > 0 &&
         h('strong', { class: 'last-good at-drawing' }, pageWords.lastGood(lastGood)),
       h('span', {}, `${scale}${guess}`),
+      hasGreatToe(plan) && h('span', { class: 'whose' }, drawingWords.whoseFoot),
       h(
         'details',
         { 'data-key': 'table' },

@@ -1,10 +1,12 @@
 // The pair lying, toe left, for a narrow page.
-import { levelLength } from '../draw/measures.js';
+import { bracketsBelow, stairAbove, stairStep } from '../draw/brackets.js';
+import { greatToes, levelLength } from '../draw/measures.js';
 import { svg, text, write } from '../draw/svg.js';
 import { drawingWords, measureWords } from '../../words/en.js';
 import { formatPercent } from '../units.js';
-import { drawBoth, knitLength, nameOfPair } from './both_socks.js';
+import { drawBoth, hasGreatToe, nameOfPair, widestFlat } from './both_socks.js';
 import { figuresIn } from './figures.js';
+import { bracketWords, partsOf } from './parts.js';
 
 /** @typedef {import('./showing.js').Showing} Showing */
 
@@ -15,54 +17,91 @@ function sayFoot(plan, length) {
   return measureWords.foot(length(plan.foot.lengthMm), share, ease < 0);
 }
 
-/** Foot and leg stand in words under the pair, for the fields come below. @param {Document} document @param {Showing} showing */
-export function lyingPair(document, { plan, request, system }) {
-  const wide = 340;
-  const [left, top, end, gap, rise] = [14, 20, 34, 12, 22];
-  const scale = (wide - left - end) / (plan.totalRounds / plan.gauge.roundsPerMm);
-  const most = 112;
-  const { size, right, node } = drawBoth(document, plan, {
-    scale: Math.min(scale, most / (plan.finishedGirthMm / 2)),
-    gap,
-    rise,
-    id: 'lying',
-  });
+const wide = 340;
+const [left, end, most] = [14, 34, 112];
+
+/** Every part of the sock, bracketed: what widens above it, the rest below. @param {Showing} showing @param {number} round length of one */
+function partsFrom({ plan, system }, round) {
   const { length } = figuresIn(system);
-  const tall = top + right;
+  const parts = partsOf(plan).map((part) => ({
+    section: part.section,
+    from: left + part.from * round,
+    to: left + (part.from + part.rounds) * round,
+    figure: drawingWords.whole(
+      drawingWords.rounds(part.rounds),
+      length(part.rounds / plan.gauge.roundsPerMm),
+    ),
+    lines: bracketWords(plan, part),
+  }));
+  const isWider = (/** @type {{ section: string }} */ { section }) => section === 'widening';
+  return { above: parts.filter(isWider), below: parts.filter((part) => !isWider(part)) };
+}
+
+/** Foot and leg stand in words under the pair, for the fields come below. @param {Document} document @param {Showing} showing */
+export function lyingPair(document, showing) {
+  const { plan, request, system } = showing;
+  const isPaired = hasGreatToe(plan);
+  const { length } = figuresIn(system);
+  const fit = (wide - left - end) / (plan.totalRounds / plan.gauge.roundsPerMm);
+  const scale = Math.min(fit, most / widestFlat(plan));
+  const how = { scale, gap: isPaired ? 30 : 12, rise: 22, id: 'lying' };
+  const { size, right, middles, node } = drawBoth(document, plan, how);
+  const { above, below } = partsFrom(showing, size.round);
+  // A foot's name stands at its own toe, out of the way of the brackets.
+  const named = isPaired ? 18 : 0;
+  const stair = above.length === 0 ? 0 : 12 + above.length * stairStep;
+  const top = Math.max(20, stair + named + 6);
+  const under = top + right + named;
   const cuff = left + size.height;
   const heel = cuff - size.height * (request.legHeightMm / plan.lengthMm);
-  const total = drawingWords.whole(drawingWords.rounds(plan.totalRounds), length(knitLength(plan)));
-  const letter = (/** @type {string} */ name, /** @type {number} */ y) =>
-    text(document, name, { class: 'letter', x: 4, y: y + 5, 'text-anchor': 'middle' });
+  const letter = (/** @type {'a' | 'b'} */ sock, /** @type {number} */ y) =>
+    text(document, drawingWords.sock[sock], {
+      class: 'letter',
+      x: 4,
+      y: top + y + 5,
+      'text-anchor': 'middle',
+    });
+  const foot = (/** @type {'a' | 'b'} */ sock, /** @type {number} */ y) =>
+    text(document, drawingWords.foot[sock], { class: 'measure-text', x: left, y });
+  const narrow = size.widest / 2 - size.width / 2;
+  const toes = {
+    x: left + plan.toe.rounds * size.round,
+    y: top + right / 2 + 5,
+    label: drawingWords.greatToes,
+    isLying: true,
+  };
   return svg(
     document,
     'svg',
     {
       class: 'pair narrow-only',
-      viewBox: `0 0 ${wide} ${write(tall + 66)}`,
+      viewBox: `0 0 ${wide} ${write(under + 82)}`,
       role: 'img',
       'aria-label': nameOfPair(plan, system),
     },
-    svg(document, 'g', { transform: `matrix(0 1 -1 0 ${cuff} ${top})` }, node),
+    svg(document, 'g', { transform: `matrix(0 1 -1 0 ${write(cuff)} ${top})` }, node),
+    ...(above.length > 0 ? [stairAbove(document, { y: top - 4 - named, parts: above })] : []),
+    ...(isPaired
+      ? [
+          greatToes(document, toes),
+          foot('a', top + narrow - 6),
+          foot('b', top + right - narrow + 16),
+        ]
+      : []),
+    bracketsBelow(document, { y: under + 7, parts: below, width: wide }),
     levelLength(document, {
-      y: tall + 22,
+      y: under + 60,
       from: left,
       to: heel,
       label: sayFoot(plan, length),
     }),
     levelLength(document, {
-      y: tall + 22,
+      y: under + 60,
       from: heel,
       to: cuff,
       label: measureWords.leg(length(request.legHeightMm)),
     }),
-    text(document, total, {
-      class: 'part-figure',
-      x: (left + cuff) / 2,
-      y: tall + 60,
-      'text-anchor': 'middle',
-    }),
-    letter(drawingWords.sock.a, top + size.width / 2),
-    letter(drawingWords.sock.b, top + size.width * 1.5 + gap),
+    letter('a', middles[0]),
+    letter('b', middles[1]),
   );
 }

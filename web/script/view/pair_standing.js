@@ -1,10 +1,11 @@
 // The pair standing, for a wide page: its lead lines begin at the fields beside it.
-import { brackets, girth, uprightLength } from '../draw/measures.js';
+import { brackets } from '../draw/brackets.js';
+import { girth, greatToes, uprightLength } from '../draw/measures.js';
 import { svg, text } from '../draw/svg.js';
 import { drawingWords } from '../../words/en.js';
-import { drawBoth, nameOfPair } from './both_socks.js';
+import { drawBoth, hasGreatToe, nameOfPair, widestFlat } from './both_socks.js';
 import { figuresIn } from './figures.js';
-import { nameOf, partsOf, ribTitle, sayMove, sayRib } from './parts.js';
+import { bracketWords, isWidened, partsOf } from './parts.js';
 
 /** @typedef {import('./showing.js').Showing} Showing */
 
@@ -14,35 +15,50 @@ const ballShare = 0.28;
 // The heights of the fields beside the standing pair; style/stage.css puts the fields there.
 const slots = { leg: 134, heel: 268, foot: 402, ball: 536 };
 
-/** @param {Document} document @param {Showing} showing */
-export function standingPair(document, { plan, request, system, values }) {
-  const wide = 470;
-  const tall = 604;
-  const [left, top, bottom, gap, most] = [62, 62, 34, 36, 112];
-  const fit = (tall - top - bottom) / (plan.totalRounds / plan.gauge.roundsPerMm);
-  const scale = Math.min(fit, most / (plan.finishedGirthMm / 2));
-  const { size, right, node } = drawBoth(document, plan, { scale, gap, rise: 44, id: 'standing' });
+const [wide, tall] = [470, 604];
+const [left, top, bottom] = [62, 62, 34];
+
+/** Every part of the sock, bracketed. @param {Showing} showing @param {number} tip @param {number} round height of one */
+function partsFrom({ plan, system }, tip, round) {
   const { length } = figuresIn(system);
-  // A short sock hangs lower, its toe by the note.
-  const start = tall - bottom - size.height;
-  const tip = tall - bottom;
-  const heel = start + size.height * (request.legHeightMm / plan.lengthMm);
-  const parts = partsOf(plan).map(({ section, rounds, from }) => ({
-    from: tip - (from + rounds) * size.round,
-    to: tip - from * size.round,
+  return partsOf(plan).map((part) => ({
+    from: tip - (part.from + part.rounds) * round,
+    to: tip - part.from * round,
     figure: drawingWords.whole(
-      drawingWords.rounds(rounds),
-      length(rounds / plan.gauge.roundsPerMm),
+      drawingWords.rounds(part.rounds),
+      length(part.rounds / plan.gauge.roundsPerMm),
     ),
-    lines:
-      section === 'spiral'
-        ? [`${sayRib(plan)} ${ribTitle(plan)}`, sayMove(plan)].filter(Boolean)
-        : [nameOf(section)],
+    lines: bracketWords(plan, part),
   }));
-  const isTape = '/foot/lengthMm' in values;
+}
+
+/** @param {Document} document @param {Showing} showing */
+export function standingPair(document, showing) {
+  const { plan, request, system, values } = showing;
+  // A wider leg keeps the feet apart by itself.
+  const [gap, most] = isWidened(plan) ? [16, 122] : [36, 112];
+  const fit = (tall - top - bottom) / (plan.totalRounds / plan.gauge.roundsPerMm);
+  const scale = Math.min(fit, most / widestFlat(plan));
+  const how = { scale, gap, rise: 44, id: 'standing' };
+  const { size, right, middles, halfWidth, node } = drawBoth(document, plan, how);
+  // A short sock hangs lower, its toe by the note.
+  const tip = tall - bottom;
+  const start = tip - size.height;
+  const heel = start + size.height * (request.legHeightMm / plan.lengthMm);
   const ball = tip - plan.foot.lengthMm * ballShare * (size.height / plan.lengthMm);
-  const letter = (/** @type {string} */ name, /** @type {number} */ x) =>
-    text(document, name, { class: 'letter', x, y: tall - 10, 'text-anchor': 'middle' });
+  const isTape = '/foot/lengthMm' in values;
+  const across = (/** @type {number} */ y, /** @type {number | undefined} */ field) => {
+    const half = halfWidth(y - start);
+    const middle = left + middles[0];
+    return girth(document, { from: middle - half, to: middle + half, y, turn: left - 30, field });
+  };
+  const letter = (/** @type {'a' | 'b'} */ sock, /** @type {number} */ x) =>
+    text(document, hasGreatToe(plan) ? drawingWords.footOf[sock] : drawingWords.sock[sock], {
+      class: 'letter',
+      x: left + x,
+      y: tall - 10,
+      'text-anchor': 'middle',
+    });
   return svg(
     document,
     'svg',
@@ -60,22 +76,13 @@ export function standingPair(document, { plan, request, system, values }) {
       to: tip,
       field: isTape ? slots.foot : undefined,
     }),
-    girth(document, {
-      from: left,
-      to: left + size.width,
-      y: heel,
-      turn: left - 30,
-      field: slots.heel,
-    }),
-    girth(document, {
-      from: left,
-      to: left + size.width,
-      y: ball,
-      turn: left - 30,
-      field: isTape ? slots.ball : undefined,
-    }),
-    brackets(document, left + right + 12, parts.reverse(), tall),
-    letter(drawingWords.sock.a, left + size.width / 2),
-    letter(drawingWords.sock.b, left + size.width * 1.5 + gap),
+    across(heel, slots.heel),
+    across(ball, isTape ? slots.ball : undefined),
+    brackets(document, left + right + 12, partsFrom(showing, tip, size.round).reverse(), tall),
+    ...(hasGreatToe(plan)
+      ? [greatToes(document, { x: left + right / 2, y: tip + 2, label: drawingWords.greatToes })]
+      : []),
+    letter('a', middles[0]),
+    letter('b', middles[1]),
   );
 }

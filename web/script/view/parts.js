@@ -5,14 +5,15 @@ import { formatCount } from '../units.js';
 /** @typedef {import('../contract.js').Plan} Plan */
 /** @typedef {{ section: string, rounds: number, stitches: number, from: number }} Part */
 
-/** Runs of rounds joined by section. @param {Plan} plan @returns {Part[]} */
+/** Runs of rounds joined by section, and each widening's by itself. @param {Plan} plan @returns {Part[]} */
 export function partsOf(plan) {
   /** @type {Part[]} */
   const parts = [];
   let from = 0;
   for (const { section, rounds, stitches } of plan.rounds) {
     const last = parts[parts.length - 1];
-    if (last && last.section === section)
+    const isSame = section !== 'widening' || last?.stitches === stitches;
+    if (last && last.section === section && isSame)
       Object.assign(last, { rounds: last.rounds + rounds, stitches });
     else parts.push({ section, rounds, stitches, from });
     from += rounds;
@@ -23,8 +24,20 @@ export function partsOf(plan) {
 export const nameOf = (/** @type {string} */ section) =>
   drawingWords.sectionName[section] ?? section;
 
-/** "k2, p2". @param {Plan} plan */
-export const sayRib = ({ rib }) => `k${formatCount(rib.knit)}, p${formatCount(rib.purl)}`;
+/** @typedef {{ knit: number, purl: number }} Rib */
+
+/** "k3, p3". @param {Rib} rib */
+export const writeRib = ({ knit, purl }) => `k${formatCount(knit)}, p${formatCount(purl)}`;
+
+/** The sock's rib, before any widening. @param {Plan} plan */
+export const sayRib = ({ rib }) => writeRib(rib);
+
+/** The rib of a part: one of a widening, or of the cuff above it, is wider. @param {Plan} plan @param {Part} part @returns {Rib} */
+export const ribOf = (plan, part) =>
+  plan.widening.stages.find(({ stitches }) => stitches === part.stitches) ?? plan.rib;
+
+/** @param {Plan} plan */
+export const isWidened = (plan) => plan.widening.stages.length > 0;
 
 const sayEvery = (/** @type {number} */ rounds) =>
   rounds === 1 ? planWords.knit.rib.everyRound : drawingWords.rounds(rounds);
@@ -44,8 +57,29 @@ export function ribTitle({ rib, spiral }) {
   return rib.roundsPerShift === 1 ? names.mossName : names.brokenName;
 }
 
+/** A part's name in a line of its own: "k3, p3 from here". @param {Plan} plan @param {Part} part */
+export function titleOf(plan, part) {
+  if (part.section === 'spiral') return ribTitle(plan);
+  if (part.section === 'widening') return drawingWords.wider(writeRib(ribOf(plan, part)));
+  return nameOf(part.section);
+}
+
+/** What a bracket says of a part: its name, and more below its figure. @param {Plan} plan @param {Part} part */
+export function bracketWords(plan, part) {
+  const rib = writeRib(ribOf(plan, part));
+  const stitches = isWidened(plan) ? drawingWords.stitches(formatCount(part.stitches)) : '';
+  if (part.section === 'spiral')
+    return [`${rib} ${ribTitle(plan)}`, stitches, sayMove(plan)].filter(Boolean);
+  if (part.section === 'widening') return [`${rib}, ${stitches}`];
+  if (part.section === 'cuff' && isWidened(plan)) return [`${nameOf('cuff')}, ${rib}`];
+  return [nameOf(part.section)];
+}
+
 /** Millimetres from the tip to where a section begins. @param {Plan} plan @param {string} section */
 export function lengthTo(plan, section) {
   const part = partsOf(plan).find((one) => one.section === section);
-  return (part?.from ?? plan.totalRounds) / plan.gauge.roundsPerMm;
+  return lengthAt(plan, part?.from ?? plan.totalRounds);
 }
+
+/** Millimetres from the tip to where a round, counted from 0, begins. @param {Plan} plan @param {number} round */
+export const lengthAt = (plan, round) => round / plan.gauge.roundsPerMm;

@@ -1,7 +1,9 @@
 // The round strip at the foot of the drawing, for each width of page.
+import { ribTrack } from '../draw/rib_track.js';
 import { drawStrip } from '../draw/strip.js';
 import { drawingWords } from '../../words/en.js';
-import { nameOf, partsOf, ribTitle } from './parts.js';
+import { isWidened, partsOf, titleOf } from './parts.js';
+import { hasGreatToe } from './both_socks.js';
 
 /** @typedef {import('./showing.js').Showing} Showing */
 /** @typedef {import('../contract.js').Plan} Plan */
@@ -9,9 +11,9 @@ import { nameOf, partsOf, ribTitle } from './parts.js';
 /** What stands under the strip: each part with its first and last round, and how it ends. @param {Plan} plan @param {boolean} isBrief */
 function labelsOf(plan, isBrief) {
   const words = drawingWords.strip;
-  const parts = partsOf(plan).map(({ section, from, rounds }) => {
-    const name = section === 'spiral' ? ribTitle(plan) : nameOf(section);
-    return { from, text: words.part(name, words.span(from + 1, from + rounds)) };
+  const parts = partsOf(plan).map((part) => {
+    const { from, rounds } = part;
+    return { from, text: words.part(titleOf(plan, part), words.span(from + 1, from + rounds)) };
   });
   const last = parts[parts.length - 1];
   if (!isBrief) last.text = words.last(last.text);
@@ -20,10 +22,18 @@ function labelsOf(plan, isBrief) {
 
 /** @param {Document} document @param {Showing} showing */
 export function viewStrip(document, { plan }) {
+  const track = ribTrack(plan, false);
   const strip = (/** @type {number} */ width, /** @type {string} */ only) => {
     const drawn = drawStrip(document, plan, {
       width,
-      name: drawingWords.strip.name(String(plan.totalRounds)),
+      track,
+      name: [
+        drawingWords.strip.name(String(plan.totalRounds)),
+        hasGreatToe(plan) ? drawingWords.strip.oneSided : '',
+        isWidened(plan) ? drawingWords.strip.widens : '',
+      ]
+        .filter(Boolean)
+        .join(' '),
       labels: labelsOf(plan, only === 'phone-only'),
     });
     drawn.setAttribute('class', `strip ${only}`);

@@ -2,11 +2,6 @@
 
 /** @typedef {Record<string, string>} Figures */
 
-const places = /** @type {Record<string, string>} */ ({
-  ankle: 'at the ankle',
-  edge: 'at the top edge',
-});
-
 /** Ease as people say it: "−11 %" is "11 % smaller". @param {string} ease */
 const girth = (ease = '') =>
   ease.startsWith('\u2212') ? `${ease.slice(1)} smaller` : `${ease} larger`;
@@ -38,10 +33,19 @@ export const cautionWords = {
     `The heel uses ${heelUse} of the stretch there is: it goes on, tightly.`,
   heel_will_not_pass: ({ heelUse }) =>
     `This will not go over the heel: it would use ${heelUse} of the stretch there is. Take a larger count.`,
-  leg_too_tight: ({ heightMm, girthMm, use, stitches, place, girth: from }) =>
-    `Too tight ${places[place] ?? 'up the leg'}, from ${heightMm} above the floor: ${girthMm} round${from === 'estimated' ? ' (an estimate: measure it)' : ''} would use ${use} of the stretch there is. Knit a shorter leg, or ${
-      stitches ? `${stitches} stitches` : 'more stitches'
-    }, or take a larger needle and a new swatch.`,
+  leg_widened: ({ from, to, heightMm, girthMm, girth: how }) =>
+    `From ${heightMm} above the floor the leg is too wide for ${from} stitches: the rib widens to ${to}, for a leg up to ${girthMm} round.${
+      how === 'estimated'
+        ? ' That girth is only estimated from the foot. Measure ankle and calf before the leg.'
+        : ''
+    }`,
+  stitch_crosses: ({ round, stitches = '' }) => {
+    const isBack = stitches.startsWith('\u2212');
+    const n = isBack ? stitches.slice(1) : stitches;
+    return `After round ${round} of the rib, which widens it, move ${n === '1' ? 'one stitch' : `${n} stitches`} from the ${
+      isBack ? 'second half to the first' : 'first half to the second'
+    }, so that both halves hold as many.`;
+  },
   girths_estimated: ({ heelMm }) =>
     `Heel and ankle were not measured: the sock is tested on a large heel, ${heelMm} round.`,
   foot_estimated: ({ lengthMm, lengthSpreadMm, girthMm, girthSpreadMm }) =>

@@ -6,7 +6,7 @@ export const drawingWords = {
   sectionName: /** @type {Record<string, string>} */ ({
     toe: 'toe',
     spiral: 'spiral rib',
-    widening: 'widening',
+    widening: 'wider leg',
     cuff: 'cuff',
     castOn: 'cast-on',
     bindOff: 'bind-off (cast-off)',
@@ -15,9 +15,19 @@ export const drawingWords = {
   rounds: (/** @type {number} */ n) => (n === 1 ? '1 round' : `${n} rounds`),
   move: (/** @type {Text} */ every) => `a step every ${every}`,
   change: (/** @type {Text} */ every) => `changing every ${every}`,
+  wider: (/** @type {Text} */ rib) => `wider, ${rib}`,
+  stitches: (/** @type {Text} */ n) => `${n} stitches`,
   sock: { a: 'A', b: 'B' },
+  foot: { a: 'right foot', b: 'left foot' },
+  footOf: { a: 'A, right foot', b: 'B, left foot' },
+  greatToes: 'great toes',
+  whoseFoot:
+    'Seen from above, first half up: A is for the right foot, B for the left, great toe to great toe. Turned over, each also goes on the other foot.',
   pairName: (/** @type {Text} */ stitches, /** @type {Text} */ length, /** @type {Text} */ girth) =>
-    `The pair, laid flat and to scale: ${stitches} stitches a round, ${length} long, ${girth} round. The same figures stand in the table below.`,
+    `The pair, laid flat and to scale: ${stitches} stitches a round, ${length} long, ${girth} round.`,
+  pairWider: (/** @type {Text} */ stitches) => `The leg widens to ${stitches} stitches.`,
+  pairToes: 'A has its great toe on the right, B on the left.',
+  pairTable: 'The same figures stand in the table below.',
   toScale: (/** @type {Text} */ girth, /** @type {Text} */ rest) =>
     `To scale, eased open to ${girth} round; at rest the rib draws in to ${rest}.`,
   giveOrTake: 'The dashed line is the give and take of a guessed gauge (tension).',
@@ -44,6 +54,8 @@ export const drawingWords = {
   strip: {
     name: (/** @type {Text} */ rounds) =>
       `All ${rounds} rounds as one band: a tick a round, long where stitches are added, middling where the rib moves.`,
+    oneSided: 'Ticks of the toe that are less long add stitches on one side only.',
+    widens: 'A wedge marks each round that widens the leg.',
     span: (/** @type {number} */ first, /** @type {number} */ last) =>
       first === last ? String(first) : `${first}–${last}`,
     part: (/** @type {Text} */ name, /** @type {Text} */ rounds) => `${name} ${rounds}`,

@@ -168,7 +168,7 @@ export const optionWords = {
   },
   '/foot/body': { '': 'choose', woman: 'a woman', man: 'a man', child: 'a child' },
   '/rib/lean': { left: 'to the left', right: 'to the right', mirrored: 'mirrored, as a pair' },
-  '/toe/shape': { round: 'round', even: 'even, like a wedge' },
+  '/toe/shape': { round: 'round', even: 'even, like a wedge', 'left-right': 'a left and a right' },
   '/swatch/washed': { true: 'washed and dry', false: 'not washed' },
   '/swatch/fabric': { stockinette: 'stockinette', rib: 'the sock’s own rib' },
 };

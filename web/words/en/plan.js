@@ -1,4 +1,5 @@
 // The plan told: the counts to choose from, how to knit the pair.
+import { widerWords } from './wider.js';
 
 /** @typedef {string} Text */
 
@@ -51,8 +52,23 @@ export const planWords = {
       plain: 'All other rounds: knit.',
       allPlain: 'Every round: knit.',
       caption: 'Stitches of one sock after each toe round',
+      lead: 'The great-toe side widens first, the other side more slowly. On A the great toe lies where a round begins: the start of the first half and the end of the second. B is its mirror.',
+      bothSides: (/** @type {Text} */ line) =>
+        `Increase both sides, on each half of each sock: ${line}. That adds 4.`,
+      sided: /** @type {Record<string, (a: Text, b: Text) => Text>} */ ({
+        great: (a, b) => `Great-toe side. A: ${a}. B: ${b}. That adds 2 to each.`,
+        little: (a, b) => `Other side. A: ${a}. B: ${b}. That adds 2 to each.`,
+      }),
+      halves: (/** @type {Text} */ first, /** @type {Text} */ second) =>
+        `first half ${first}; second half ${second}`,
+      work: /** @type {Record<string, Text>} */ ({
+        none: 'knit',
+        both: 'increase both sides',
+        great: 'great-toe side',
+        little: 'other side',
+      }),
       round: 'round',
-      work: 'work',
+      workHead: 'work',
       half: 'a half',
       stitches: 'a sock',
       isIncrease: 'increase',
@@ -109,10 +125,33 @@ export const planWords = {
         'On two socks: first half of A, keeping its last loop; first half of B, keeping its last loop; turn; second half of B and fasten off; second half of A and fasten off.',
       ],
     },
-    work: /** @type {Record<string, string>} */ ({ k: 'k', p: 'p', m1l: 'M1L', m1r: 'M1R' }),
+    wider: widerWords,
+    ankle: {
+      title: 'At the ankle',
+      way: (/** @type {Text} */ share, /** @type {boolean} */ isLonger) =>
+        `${isLonger ? 'longer' : 'shorter'} than the sock by ${share} of its length`,
+      text: (
+        /** @type {Text} */ back,
+        /** @type {Text} */ front,
+        /** @type {boolean} */ isStretched,
+        /** @type {boolean} */ isBunched,
+      ) =>
+        `Behind, the way from the toe under the heel and up the leg is ${back}: there it ${
+          isStretched ? 'stretches' : 'lies easy'
+        }. In front, over the bend, it is ${front}: there ${isBunched ? 'a little cloth bunches' : 'it is drawn long'}.`,
+      why: 'That is what a sock without a heel trades. In return it has no heel that must sit in one place: it turns as it likes, wears all round, and fits many feet.',
+    },
+    work: /** @type {Record<string, string>} */ ({
+      k: 'k',
+      p: 'p',
+      m1l: 'M1L',
+      m1r: 'M1R',
+      m1p: 'M1P',
+    }),
     times: (/** @type {Text} */ runs, /** @type {number} */ n) => `*${runs}* ${n} times`,
     allHalf: /** @type {Record<string, string>} */ ({ k: 'knit', p: 'purl' }),
     toLast: 'knit to the last stitch',
+    toEnd: 'knit to the end',
   },
 
   cautions: { title: 'Watch for', none: '' },

@@ -44,6 +44,18 @@ export const problemWords = {
   leg_too_short: ({ leastMm }) =>
     `The leg would end below the bend of the ankle. At least ${leastMm}, with this cuff.`,
   no_room_for_rib: ({ leastMm }) => `Toe and cuff take it all. At least ${leastMm} of leg, please.`,
+  leg_too_wide: ({ heightMm = '', girthMm, use }) => {
+    const isAll = heightMm.startsWith('0 ');
+    const where = isAll ? 'all the way up' : `from ${heightMm} above the floor`;
+    const lower = isAll ? '' : `End the leg below ${heightMm}; or choose`;
+    return `Too wide ${where}: ${girthMm} round takes ${use} of all the stretch, even of the widest this rib can grow, and 85 % is the most to plan for. ${
+      lower || 'Choose'
+    } a rib of fewer stitches, for it has more repeats to widen; or swatch on a larger needle.`;
+  },
+  no_room_to_widen: ({ rounds, stages }) =>
+    `The leg has to widen ${stages === '1' ? 'once' : `${stages} times`}, and the rib has ${
+      rounds === '1' ? 'one round' : `${rounds} rounds`
+    } in all, too few of them below the place where the leg grows wide. A shorter cuff or toe leaves more, and a leg that ends lower needs less.`,
   too_many_rounds: ({ rounds, max }) => `That is ${rounds} rounds; at most ${max} can be planned.`,
   stretched_too_narrow: ({ widthMm }) => `Pulled, it must be wider than at rest (${widthMm}).`,
   shoe_out_of_range: ({ lengthMm, min, max }) =>

@@ -1,0 +1,66 @@
+// The toe: how it increases, and its stitches round by round.
+import { formatCount } from '../units.js';
+import { planWords } from '../../words/en.js';
+import { table } from './dom.js';
+import { sayIncrease } from './lines.js';
+
+/** @typedef {import('../contract.js').Plan} Plan */
+/** @typedef {import('./dom.js').Make} Make */
+
+const words = planWords.knit.toe;
+
+/** The toe's first round that widens these sides: its line, and the second sock's where that differs. @param {Plan} plan @param {string} sides */
+function firstOf(plan, sides) {
+  const round = plan.toe.sides.findIndex((one) => one === sides);
+  if (round < 0) return undefined;
+  let done = 0;
+  const span = plan.rounds.find(({ rounds }) => {
+    done += rounds;
+    return done > round;
+  });
+  return span && { line: plan.lines[span.line], second: plan.lines[span.secondLine ?? span.line] };
+}
+
+/** Every kind of increase round there is, told. @param {Plan} plan */
+function sayIncreases(plan) {
+  const isSided = plan.toe.sides.some((sides) => sides === 'great' || sides === 'little');
+  return ['both', 'great', 'little'].flatMap((sides) => {
+    const found = firstOf(plan, sides);
+    if (!found) return [];
+    const { line, second } = found;
+    const halves = (/** @type {typeof line} */ one) =>
+      words.halves(sayIncrease(one, 0), sayIncrease(one, 1));
+    if (sides !== 'both') return [words.sided[sides](halves(line), halves(second))];
+    return [(isSided ? words.bothSides : words.increase)(sayIncrease(line, 0))];
+  });
+}
+
+/** @param {Make} h @param {Plan} plan */
+export function knitToe(h, plan) {
+  const { counts, sides } = plan.toe;
+  const isSided = sides.some((one) => one === 'great' || one === 'little');
+  const increases = sayIncreases(plan);
+  const how =
+    increases.length > 0
+      ? [isSided ? words.lead : '', ...increases, words.plain, words.made].filter(Boolean)
+      : [words.allPlain];
+  const rows = counts.map((count, j) => ({
+    name: String(j + 1),
+    mark: sides[j] === 'none' ? '' : 'increase',
+    cells: [
+      isSided ? words.work[sides[j]] : sides[j] === 'none' ? words.isPlain : words.isIncrease,
+      formatCount(count / 2),
+      formatCount(count),
+    ],
+  }));
+  return [
+    h('h3', {}, words.title),
+    ...how.map((text) => h('p', {}, text)),
+    table(h, {
+      caption: words.caption,
+      heads: [words.round, words.workHead, words.half, words.stitches],
+      rows,
+      className: 'figures toe',
+    }),
+  ];
+}
