@@ -1,9 +1,9 @@
 // The leg grows wider: each widening round, the rib it leaves, and the other way out.
 import { ribTrack } from '../draw/rib_track.js';
-import { formatCount, formatNumber } from '../units.js';
-import { drawingWords, perWords, planWords } from '../../words/en.js';
+import { formatCount } from '../units.js';
+import { buyWords, drawingWords, perWords, planWords } from '../../words/en.js';
 import { table } from './dom.js';
-import { figuresIn, writeNamed } from './figures.js';
+import { figuresIn, writeNamed, writeNeedle } from './figures.js';
 import { rowsOf } from './knit_rib.js';
 import { saySocks } from './lines.js';
 import { lengthAt, writeRib } from './parts.js';
@@ -97,11 +97,8 @@ function stagePart(h, { plan, system }, one) {
 function largerNeedle(h, { plan, system }) {
   const needle = plan.largerNeedle;
   if (!needle) return null;
-  const size = planWords.buy.needleSize(
-    `${formatNumber(needle.mm, 2)} mm`,
-    needle.us ?? '',
-    needle.uk ?? '',
-  );
+  const names = buyWords.names(needle.us ?? '', needle.uk ?? '');
+  const size = [writeNeedle(needle.mm), names].filter(Boolean).join(', ');
   const gauge = writeNamed('stitchesPerMm', needle.stitchesPerMmAtMost, system);
   return h(
     'div',
