@@ -220,10 +220,10 @@ test('a part once opened stays open while its figures change', async () => {
   const { page } = await open();
   const working = page.locator('.workings details', { hasText: 'Stitches a round' });
   await working.locator('summary').click();
-  const numbers = await working.locator('dd').allTextContents();
+  const numbers = await working.locator('.line').allTextContents();
   await typeInto(page, 'f-foot-ballGirthMm', '26');
   assert.equal(await working.getAttribute('open'), '');
-  assert.notDeepEqual(await working.locator('dd').allTextContents(), numbers);
+  assert.notDeepEqual(await working.locator('.line').allTextContents(), numbers);
 });
 
 test('the answer is said once the hand rests', async () => {

@@ -12,7 +12,7 @@ import {
   valuesOf,
 } from './form.js';
 import { reduce, startState } from './state.js';
-import { answerText, say, showPlan, showTrouble, troubleText } from './view.js';
+import { answerText, say, serveWorkings, showPlan, showTrouble, troubleText } from './view.js';
 
 /** @typedef {import('./state.js').State} State */
 
@@ -87,6 +87,8 @@ function start() {
       sayLater(draw());
     },
   );
+
+  serveWorkings(document);
 
   // The fields are there before the module has started: what is typed meanwhile is kept, and asked then.
   void startCore().then((core) => {

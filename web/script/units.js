@@ -3,6 +3,7 @@
 //
 // What was typed stays the truth. A draft keeps the text and the unit it was typed with, and the plan
 // is made from those two alone; a unit switched later changes what is shown and never the plan.
+export { formatFigures, overGauge } from './units/exact.js';
 export { parseQuantity, withoutUnit } from './units/parse.js';
 
 /** @typedef {'metric' | 'inch'} System */

@@ -13,10 +13,12 @@ import { viewSentence } from './view/sentence.js';
 import { viewStanding, viewTrouble } from './view/page_state.js';
 import { viewStrip } from './view/strip.js';
 import { viewSummary } from './view/summary.js';
-import { viewSwatch } from './view/swatch.js';
+import { viewScatter, viewSwatch } from './view/swatch.js';
+import { viewTwoWays } from './view/two_ways.js';
 import { viewWorking } from './view/working.js';
 
 export { answerText, troubleText } from './view/summary.js';
+export { serveWorkings } from './view/working_open.js';
 
 /** @typedef {import('./view/showing.js').Showing} Showing */
 /** @typedef {import('./view/dom.js').Child} Child */
@@ -40,6 +42,8 @@ export function showPlan(document, showing) {
   fill(document, 'note', viewNote(h, showing));
   fill(document, 'cautions', viewCautions(h, showing));
   fill(document, 'swatch', viewSwatch(document, showing));
+  fill(document, 'scatter', viewScatter(h, document, showing));
+  fill(document, 'two-ways', viewTwoWays(h, showing));
   fill(document, 'strip', viewStrip(document, showing));
   fill(document, 'foot', viewFoot(h, showing));
   fill(document, 'buy', viewBuy(h, showing));

@@ -10,4 +10,16 @@ export { guessWords, noteWords } from './en/note.js';
 export { buyWords } from './en/buy.js';
 export { swatchingWords } from './en/swatching.js';
 export { footWords } from './en/foot.js';
-export { figureWords, numberWords, perWords, ruleWords, sourceWords } from './en/working.js';
+export {
+  figureWords,
+  perWords,
+  ruleWords,
+  sourceWords,
+  twoWaysWords,
+  unitWords,
+  workingWords,
+} from './en/working.js';
+export { fitLines } from './en/working_lines_fit.js';
+export { makingLines } from './en/working_lines_making.js';
+export { numberWords } from './en/working_numbers.js';
+export { swatchWords } from './en/swatch.js';

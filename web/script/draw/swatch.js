@@ -1,12 +1,12 @@
-// The swatch as it was measured: its stitches and rounds, drawn, with their counts on dimension lines.
+// A square of the swatch: its stitches and rounds, drawn, with their counts on dimension lines.
 import { at, svg, text } from './svg.js';
 
 /**
  * @param {Document} document
- * @param {{ stitches: number, rounds: number, wide: number, tall: number, across: string, up: string, name: string }} swatch
+ * @param {{ stitches: number, rounds: number, wide: number, tall: number, across: string, up: string, over: string, name: string }} swatch
  *   `wide` and `tall` in the drawing's units
  */
-export function drawSwatch(document, { stitches, rounds, wide, tall, across, up, name }) {
+export function drawSwatch(document, { stitches, rounds, wide, tall, across, up, over, name }) {
   const stitch = wide / stitches;
   const round = tall / rounds;
   const [left, top] = [2, 26];
@@ -62,6 +62,7 @@ export function drawSwatch(document, { stitches, rounds, wide, tall, across, up,
       y: top - 14,
       'text-anchor': 'middle',
     }),
-    text(document, up, { class: 'measure-text', x: right + 17, y: top + tall / 2 + 4 }),
+    text(document, up, { class: 'measure-text', x: right + 17, y: top + tall / 2 - 5 }),
+    text(document, over, { class: 'measure-over', x: right + 17, y: top + tall / 2 + 13 }),
   );
 }

@@ -20,11 +20,9 @@ function make(document, name, attributes, ...children) {
 const describedBy = (/** @type {string} */ id) =>
   ['mark', 'how', 'also', 'problem'].map((part) => `${id}-${part}`).join(' ');
 
-/** @param {Document} document @param {Field} field @param {string} label @param {boolean} isCompact */
-function unitControl(document, field, label, isCompact) {
+/** @param {Document} document @param {Field} field @param {string} label */
+function unitControl(document, field, label) {
   const units = unitsOfKind[field.kind];
-  // A short row has no room for a choice: its unit is the row's above, or is written behind the number.
-  if (isCompact) return make(document, 'span', { class: 'unit', 'data-unit-word': '' }, units[0]);
   if (units.length < 2) {
     const only = field.kind === 'percent' || field.kind === 'needle' ? units[0] : '';
     return make(document, 'span', { class: 'unit' }, only);
@@ -41,8 +39,26 @@ function unitControl(document, field, label, isCompact) {
   );
 }
 
-/** @param {Document} document @param {Field} field @param {string} id @param {string} label @param {boolean} isCompact */
-function entryOf(document, field, id, label, isCompact) {
+/** A choice of two or three, all in sight. @param {Document} document @param {Field} field @param {string} id */
+function radiosOf(document, field, id) {
+  const words = optionWords[field.pointer];
+  return (field.options ?? []).map((option, i) => {
+    const radio = make(document, 'input', {
+      type: 'radio',
+      // The first stands for the field where one is led to it.
+      id: i === 0 ? id : `${id}-${option}`,
+      name: id,
+      value: option,
+      'data-entry': '',
+      'aria-describedby': describedBy(id),
+    });
+    return make(document, 'label', { class: 'way' }, radio, ' ', words[option]);
+  });
+}
+
+/** @param {Document} document @param {Field} field @param {string} id @param {string} label */
+function entryOf(document, field, id, label) {
+  if (field.isRadios) return radiosOf(document, field, id);
   if (field.as === 'choice') {
     const words = optionWords[field.pointer];
     const options = (field.options ?? []).map((option) =>
@@ -66,15 +82,17 @@ function entryOf(document, field, id, label, isCompact) {
     autocomplete: 'off',
     'aria-describedby': describedBy(id),
   });
-  return [input, unitControl(document, field, label, isCompact)];
+  return [input, unitControl(document, field, label)];
 }
 
-/** @param {Document} document @param {Field} field @param {boolean} [isCompact] in a row of several, under a row that is labelled */
+/** @param {Document} document @param {Field} field @param {boolean} [isCompact] in a row of several, under a line of heads */
 export function buildField(document, field, isCompact = false) {
   const id = idOf(field.pointer);
   const { label, of = '', how = '' } = fieldWords[wordsKey(field.pointer)];
   const name = of === '' ? label : `${label} ${of}`;
-  const labelNode = make(document, 'label', { for: id }, label);
+  const labelNode = field.isRadios
+    ? make(document, 'span', { class: 'label', id: `${id}-label` }, label)
+    : make(document, 'label', { for: id }, label);
   if (isCompact) labelNode.setAttribute('class', 'unseen');
   if (of !== '') labelNode.append(make(document, 'span', { class: 'unseen' }, ` ${of}`));
   const part = (/** @type {string} */ what, text = '') =>
@@ -84,7 +102,14 @@ export function buildField(document, field, isCompact = false) {
     'div',
     { class: `field by-${field.as}`, 'data-field': field.pointer },
     labelNode,
-    make(document, 'div', { class: 'entry' }, ...entryOf(document, field, id, name, isCompact)),
+    make(
+      document,
+      'div',
+      field.isRadios
+        ? { class: 'ways', role: 'radiogroup', 'aria-labelledby': `${id}-label` }
+        : { class: 'entry' },
+      ...entryOf(document, field, id, name),
+    ),
     make(document, 'div', { class: 'under' }, part('also'), ' ', part('mark')),
     part('how', how),
     part('problem'),
@@ -111,8 +136,6 @@ function buildMode(document, field) {
 /** One row of the swatch. @param {Document} document @param {number} index */
 export function buildReading(document, index) {
   const name = formWords.reading(index + 1);
-  // The first is labelled and leads to how it is counted; every further one is a short row below.
-  const isCompact = index > 0;
   const removeName = formWords.removeReading(index + 1);
   const remove = make(
     document,
@@ -124,25 +147,38 @@ export function buildReading(document, index) {
       'aria-label': removeName,
       title: removeName,
     },
-    isCompact ? '×' : removeName,
+    '×',
   );
-  const fields = readingFields(index).map((field) => buildField(document, field, isCompact));
+  const fields = readingFields(index).map((field) => buildField(document, field, true));
+  const [stitches, width, rounds, height] = fields;
   return make(
     document,
     'div',
     {
-      class: isCompact ? 'reading compact' : 'reading',
+      class: 'reading',
       role: 'group',
       'aria-label': name,
       'data-reading': String(index),
     },
-    ...fields,
+    make(document, 'div', { class: 'counted' }, stitches, width),
+    make(document, 'div', { class: 'counted' }, rounds, height),
     remove,
   );
 }
 
 /** Fills every `data-fields="group"` of the page. @param {Document} document */
 export function buildForm(document) {
+  // Heads above the rows, each over its field; every field has its own label besides.
+  const [stitches, width, rounds, height] = readingFields(0).map(({ pointer }) =>
+    make(document, 'span', {}, fieldWords[wordsKey(pointer)].label),
+  );
+  document
+    .querySelector('[data-heads]')
+    ?.append(
+      make(document, 'span', { class: 'counted' }, stitches, width),
+      make(document, 'span', { class: 'counted' }, rounds, height),
+    );
+  document.querySelector('[data-all-readings]')?.append(formWords.allReadings);
   for (const place of document.querySelectorAll('[data-fields]')) {
     const group = place.getAttribute('data-fields');
     if (group === 'readings') place.append(buildReading(document, 0));

@@ -13,6 +13,7 @@ import { countReadings } from '../state.js';
  * @property {string} group
  * @property {readonly string[]} [options] the first one stands where nothing was chosen
  * @property {boolean} [whole] options are numbers
+ * @property {boolean} [isRadios] all options in sight, for two or three that are to be weighed
  * @property {'swatch' | 'label' | 'tape' | 'shoe'} [way] only asked in this way
  * @property {'tape'} [asideIn] in this way it only says what else to ask, and is no part of the request
  */
@@ -88,8 +89,8 @@ export const fixedFields = [
   choice('toe', '/toe/shape', ['round', 'even', 'left-right']),
   quantity('toe', '/toe/share', 'percent'),
   quantity('toe', '/toe/tipShare', 'percent'),
-  choice('more', '/swatch/washed', ['true', 'false'], { way: swatch }),
-  choice('more', '/swatch/fabric', ['stockinette', 'rib'], { way: swatch }),
+  choice('more', '/swatch/fabric', ['stockinette', 'rib'], { way: swatch, isRadios: true }),
+  choice('more', '/swatch/washed', ['true', 'false'], { way: swatch, isRadios: true }),
   quantity('more', '/swatch/needleMm', 'needle', { way: swatch }),
   quantity('more', '/swatch/stretchedWidthMm', 'length', { way: swatch }),
   quantity('more', '/swatch/massG', 'mass', { way: swatch }),

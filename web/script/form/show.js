@@ -60,13 +60,12 @@ function showMode(place, field, state) {
 function showEntry(document, place, field, state) {
   const control = place.querySelector('[data-entry]');
   const unit = place.querySelector('[data-unit]');
+  if (field.isRadios) showMode(place, field, state);
   const text = textOf(state, field);
   // Not while it is typed in, unless it is shown in another unit than it was typed with.
   const isTyping = document.activeElement === control && state.fresh === field.pointer;
-  if (control && !isTyping) setValue(control, text);
+  if (control && !isTyping && !field.isRadios) setValue(control, text);
   if (unit) setValue(unit, unitOf(state, field));
-  const unitWord = unitOf(state, field);
-  if (unitWord) setText(place.querySelector('[data-unit-word]'), unitWord);
   const id = idOf(field.pointer);
   setText(place.querySelector(`#${id}-also`), alsoOf(state, field));
   const isExample =

@@ -7,6 +7,7 @@ import {
   formatPercent,
   formatTime,
   formatYarn,
+  overGauge,
   unitIn,
 } from '../units.js';
 
@@ -31,7 +32,7 @@ export const writeEase = (share) => formatPercent(share);
 /** A needle: millimetres in every system. @param {number} mm */
 export const writeNeedle = (mm) => `${formatNumber(mm, 2)} mm`;
 
-const shares = new Set([
+export const shares = new Set([
   'apart',
   'asked',
   'backStrain',
@@ -74,8 +75,7 @@ export function writeNamed(name, value, system) {
   if (shares.has(name)) return formatPercent(value, Math.abs(value) < 0.1 ? 1 : 0);
   if (small.has(name)) return `${formatNumber(value, 2)} mm`;
   if (name.endsWith('PerMm')) {
-    const over = system === 'metric' ? 100 : 101.6;
-    return formatNumber(value * over, 2);
+    return formatNumber(overGauge(value, system), 2);
   }
   if (name.endsWith('Mm')) return figures.length(value);
   if (name === 'm' || name === 'ballM' || /[a-z]M$/.test(name) || name === 'mPerSock')

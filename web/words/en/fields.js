@@ -97,29 +97,33 @@ export const fieldWords = {
   '/swatch/washed': {
     label: 'The swatch is',
     short: 'washing',
-    how: 'Wash it as the sock will be.',
+    how: 'Wash it as the sock will be and let it dry flat; count it then.',
   },
   '/swatch/fabric': {
     label: 'Knit in',
     short: 'swatch fabric',
-    how: 'Stockinette is stocking stitch. The sock’s own rib is turned into it.',
+    how: 'Stockinette is stocking stitch. A swatch in the rib is counted lying relaxed, knits and purls alike.',
   },
-  '/swatch/needleMm': { label: 'Needle of the swatch', short: 'needle', how: 'Its size in mm.' },
+  '/swatch/needleMm': {
+    label: 'Needle of the swatch',
+    short: 'needle',
+    how: 'Its size in mm, as a needle gauge shows it.',
+  },
   '/swatch/stretchedWidthMm': {
     label: 'Pulled sideways, it reaches',
     short: 'stretched width',
-    how: 'The first reading’s stitches, as far as hands pull them.',
+    how: 'Mark the first reading’s stitches, pull them as wide as hands can, and measure between the marks.',
   },
   '/swatch/massG': {
     label: 'Weighed piece',
     short: 'swatch weight',
-    how: 'A piece counted and weighed tells the yarn best.',
+    how: 'The larger the piece, the surer: a scale that shows whole grams may be half a gram off.',
   },
   '/swatch/massStitches': {
     label: 'and its stitches',
     of: 'in all',
     short: 'weighed stitches',
-    how: 'Stitches in a round times rounds.',
+    how: 'Every stitch of the piece: stitches in a row times rows. The ball’s weight and length are needed too.',
   },
   '/yarn/substitute/ballG': {
     label: 'One ball of it',
@@ -212,5 +216,6 @@ export const formWords = {
   }),
   unitOf: (/** @type {string} */ name) => `Unit of ${name}`,
   reading: (/** @type {number} */ n) => `Reading ${n}`,
+  allReadings: 'Twelve is the most a page takes. Take one away to count in another place.',
   removeReading: (/** @type {number} */ n) => `remove reading ${n}`,
 };

@@ -155,7 +155,4 @@ export const planWords = {
   },
 
   cautions: { title: 'Watch for', none: '' },
-  workingTitle: 'How each figure came about',
-  workingLead: 'Open one to see its rule, the numbers put in and where the rule comes from.',
-  workingSource: 'From',
 };

@@ -1,4 +1,4 @@
-// How a figure came about: its name, its rule in words, the names of the numbers put in, the source.
+// How a figure came about: its name, its rule in words, where the rule is from.
 
 /** By the code of the figure. @type {Record<string, string>} */
 export const figureWords = {
@@ -13,6 +13,7 @@ export const figureWords = {
   stitchCount: 'Stitches a round',
   heelUse: 'Passing the heel',
   legFit: 'Passing ankle and leg',
+  widening: 'Widening for the leg',
   castOn: 'Wraps and cast-on',
   toeRounds: 'Toe rounds',
   toeIncreases: 'Increase rounds',
@@ -26,6 +27,7 @@ export const figureWords = {
   mPerSock: 'Yarn for one sock',
   mWithMargin: 'Yarn for the pair',
   balls: 'Balls',
+  substitute: 'From another yarn',
   gPerPair: 'Weight of the pair',
   needle: 'Needle',
   cable: 'Cable',
@@ -39,9 +41,9 @@ export const ruleWords = {
   gauge_pooled:
     'Stitches of all readings divided by all their widths; rounds by all their heights, the same way.',
   gauge_from_rib:
-    'As for a plain swatch, then spread out again by what a rib of this width draws in.',
+    'Stitches of all readings divided by all their widths, times what such a rib draws in to, for stockinette lies wider; rounds by all their heights.',
   gauge_from_label:
-    'The dense end of the label’s range, for a sock is knit firm; rounds are 1.4 times the stitches.',
+    'The dense end of the label’s range, for a sock is knit firm; and so many rounds for a stitch.',
   gauge_error:
     'How far the readings scatter, at least 2 %, less with more of them; and a quarter stitch at each end.',
   label_error: 'The whole range of the label may be true, any part of it as likely as another.',
@@ -54,104 +56,31 @@ export const ruleWords = {
     'Girth, less the ease, times the gauge; then the nearest whole repeat, both halves alike where that comes close.',
   stitch_count_named: 'Your own count. The advised one comes from girth, ease and gauge.',
   heel_use:
-    'A stitch spans half its yarn at most. The heel may use at most 85 % of what all stitches span so.',
-  leg_fit: 'The widest girth up to the edge, tested like the heel.',
+    'A stitch spans half its yarn at most, or what hands pulled it to. The heel may use a share of what all stitches span so.',
+  leg_fit: 'Every girth up to the edge is tested like the heel; told is the one that takes most.',
+  widening:
+    'Where the leg would take too much of the stretch, one stitch more in each repeat, as often as it needs; the repeats stay whole and as many.',
   cast_on:
-    'A share of the stitches, so that fours added come out even; half of it is wrapped round each tip.',
+    'The tip’s share of the stitches, so that fours added come out even; half of it is wrapped round each tip. The slip knot is no stitch.',
   toe_rounds: 'A share of the foot’s length; at least as many as the increases need.',
-  toe_increases: 'Four stitches in each increase round, from the cast-on to the full round.',
+  toe_increases:
+    'From the cast-on to the full round, four stitches in each increase round; in a left and a right toe two or four.',
   sock_length: 'The foot with its ease, and the leg.',
   total_rounds: 'Length times rounds, to the nearest round.',
   cuff_rounds: 'The cuff’s height times rounds, to the nearest round.',
-  spiral_rounds: 'All rounds less toe and cuff.',
+  spiral_rounds: 'All rounds less toe, widening and cuff.',
   pitch: 'One stitch to the side in so many rounds up.',
   strains:
     'A tube has no heel: round the bend the back must stretch and the front folds, each told as a share of the length.',
-  bind_off_yarn: 'A little over three times the widest girth that the edge passes.',
+  bind_off_yarn: 'A little over three times the widest girth that the edge passes: heel or calf.',
   yarn_sock: 'Every stitch cast on and knit, times the yarn in a stitch; the bind-off; two tails.',
   yarn_pair: 'Two socks and what is to spare.',
   balls: 'Yarn divided by a ball, up to whole balls.',
+  substitute: 'The same metres, not the same grams: divided by its ball, up to whole balls.',
   mass: 'Yarn times the grams in a metre.',
   needle: 'The swatch’s own, or the thin end of the label’s range.',
   cable: 'Both socks, four halves, side by side on the cable; a loop at each end; two tips.',
   time: 'Stitches by pace, and two turns a round.',
-};
-
-/** Names of numbers; their units follow from how they are called. @type {Record<string, string>} */
-export const numberWords = {
-  ballG: 'a ball weighs',
-  ballGirthMm: 'ball of the foot',
-  ballM: 'a ball holds',
-  balls: 'balls',
-  bindOffM: 'bind-off',
-  cableMinMm: 'cable, at least',
-  castOn: 'cast on',
-  category: 'yarn weight',
-  contraction: 'rib draws in to',
-  cuffMm: 'cuff',
-  cuffRounds: 'cuff rounds',
-  cv: 'scatter of the readings',
-  ease: 'ease it comes to',
-  endError: 'unsure at the ends, stitches',
-  finishedGirthMm: 'girth laid flat',
-  footLengthMm: 'foot',
-  frontStrain: 'front, of the length',
-  backStrain: 'back, of the length',
-  g: 'weight',
-  girthEase: 'ease asked for',
-  girthMm: 'girth',
-  heelDepthMm: 'depth of the heel',
-  heelGirthMm: 'heel and ankle',
-  heelMm: 'heel and ankle',
-  heelUse: 'share of the stretch',
-  heightMm: 'height',
-  hi: 'most stitches over 4 in',
-  ideal: 'stitches before rounding',
-  increases: 'increase rounds',
-  ks: 'constant of the fabric',
-  leastCv: 'scatter taken at least',
-  legHeightMm: 'leg',
-  lengthEase: 'ease of the length',
-  lengthMm: 'length',
-  lo: 'fewest stitches over 4 in',
-  loopMm: 'a loop',
-  m: 'yarn',
-  mPerSock: 'one sock',
-  margin: 'to spare',
-  massG: 'piece weighs',
-  massStitches: 'its stitches',
-  minutes: 'time',
-  mm: 'needle',
-  mmPerStitch: 'yarn in a stitch',
-  passUse: 'share allowed',
-  perGirth: 'times the girth',
-  pitchDeg: 'slant, degrees',
-  readings: 'readings',
-  relativeError: 'give or take',
-  repeat: 'repeat',
-  restGirthMm: 'girth at rest',
-  rounds: 'rounds',
-  roundsPerMm: 'rounds',
-  roundsPerShift: 'rounds a step',
-  roundsPerStitch: 'rounds for a stitch',
-  share: 'share of the foot',
-  size: 'shoe size',
-  spreadMm: 'give or take',
-  stitches: 'stitches',
-  stitchesOver4In: 'stitches over 4 in',
-  stitchesPerMinute: 'stitches a minute',
-  stitchesPerMm: 'stitches',
-  tailsM: 'tails',
-  tightness: 'firmness',
-  tipMm: 'a tip',
-  tipShare: 'share cast on',
-  toeRounds: 'toe rounds',
-  totalRounds: 'rounds in all',
-  turnSeconds: 'seconds a turn',
-  use: 'share of the stretch',
-  widestStitchMm: 'a stitch spans',
-  widthMm: 'width',
-  wraps: 'wraps',
 };
 
 /** By the code of the source. @type {Record<string, string>} */
@@ -174,4 +103,55 @@ export const sourceWords = {
 };
 
 /** Units of a gauge, told over ten centimetres or four inches. */
-export const perWords = { metric: 'over 10 cm', inch: 'over 4 in', perMm: 'a mm' };
+export const perWords = { metric: 'over 10\u00a0cm', inch: 'over 4\u00a0in' };
+
+/** The reader's units inside a line. */
+export const unitWords = {
+  metric: {
+    length: 'cm',
+    an: 'a',
+    perYarn: (/** @type {string} */ n) => `${n} cm a metre`,
+  },
+  inch: {
+    length: 'inch',
+    an: 'an',
+    perYarn: (/** @type {string} */ n) => `${n} in a yard`,
+  },
+};
+
+/** What the part says of itself. */
+export const workingWords = {
+  title: 'How each figure came about',
+  lead: 'Open a figure to see its rule, and the rule with your numbers put in, to do again on paper. A share in % is put in as a part of one: 10 % is 0.1.',
+  print: 'print the workings',
+  source: (/** @type {string} */ source) => `Source: ${source}.`,
+  isAssumed: 'our assumption',
+  assumed: ' A measurement of yours replaces it.',
+  firm: /** @type {Record<string, string>} */ ({ loose: 'loose', usual: 'usual', firm: 'firm' }),
+  wraps: (/** @type {string} */ n) => `${n} wraps`,
+  gauge: (/** @type {string} */ stitches, /** @type {string} */ over) =>
+    `${stitches} stitches ${over}`,
+  from: 'It came from',
+  reading: (/** @type {number} */ n) => `reading ${n}`,
+  stitchesOver: (/** @type {string} */ stitches, /** @type {string} */ width) =>
+    `${stitches} stitches over ${width}`,
+  roundsOver: (/** @type {string} */ rounds, /** @type {string} */ height) =>
+    `${rounds} rounds over ${height}`,
+  groups: /** @type {Record<string, string>} */ ({
+    gauge: 'Foot, gauge and fabric',
+    width: 'How wide',
+    length: 'How long',
+    yarn: 'How much yarn',
+    tools: 'Needle and time',
+  }),
+};
+
+/** Two ways to know the yarn in a stitch, side by side. */
+export const twoWaysWords = {
+  caption: 'Yarn in a stitch, known in two ways',
+  weighed: 'by the weighed piece',
+  geometry: 'by the gauge',
+  apart: (/** @type {string} */ apart) => `${apart} apart: more than 15 %, so one of them is off.`,
+  near: 'They are less than 15 % apart: both are believable, and the weighed piece is used.',
+  doubt: 'Look again at: ',
+};
