@@ -87,25 +87,18 @@ constexpr std::array<ChildRow, 14> kChildren = {{
 }};
 // clang-format on
 
-// ball girth = start + slope x foot length, mm. From ANSUR II, derived; residual SD beside it.
-struct Line {
-  double start = 0;
-  double slope = 0;
-  double residual_sd = 0;
-};
-constexpr Line kManBall = {92.2, 0.590, 10.4};
-constexpr Line kWomanBall = {86.9, 0.573, 9.4};
+// ball girth = constant + per_length x foot length, from ANSUR II, derived; the residual SD beside
+// it.
+constexpr GirthLine kManBall = {Length::from_mm(92.2), 0.590};
+constexpr Length kManBallSpread = Length::from_mm(10.4);
+constexpr GirthLine kWomanBall = {Length::from_mm(86.9), 0.573};
+constexpr Length kWomanBallSpread = Length::from_mm(9.4);
 
 // ASSUMPTION: a child's ball girth is 0.97 of the foot's length, a chubbier foot than the adults'
 // 0.93. Its spread, ASSUMPTION: 6 % of the girth, from the adults' 4.5 % about their own share and
 // the 4 % between their share and this one, in quadrature.
-constexpr double kChildBallOfLength = 0.97;
+constexpr GirthLine kChildBall = {Length::from_mm(0), 0.97};
 constexpr double kChildBallSpread = 0.06;
-
-EstimatedGirth on_line(const Line& line, Length foot_length) {
-  return {Length::from_mm(line.start) + line.slope * foot_length,
-          Length::from_mm(line.residual_sd)};
-}
 
 }  // namespace
 
@@ -123,16 +116,29 @@ std::optional<ChildRow> child_feet(int age) {
   return std::nullopt;
 }
 
-EstimatedGirth ball_girth_from_length(Body body, Length foot_length) {
+GirthLine ball_girth_line(Body body) {
   switch (body) {
     case Body::woman:
-      return on_line(kWomanBall, foot_length);
+      return kWomanBall;
     case Body::man:
-      return on_line(kManBall, foot_length);
+      return kManBall;
     case Body::child:
       break;
   }
-  const Length girth = kChildBallOfLength * foot_length;
+  return kChildBall;
+}
+
+EstimatedGirth ball_girth_from_length(Body body, Length foot_length) {
+  const GirthLine line = ball_girth_line(body);
+  const Length girth = line.constant + line.per_length * foot_length;
+  switch (body) {
+    case Body::woman:
+      return {girth, kWomanBallSpread};
+    case Body::man:
+      return {girth, kManBallSpread};
+    case Body::child:
+      break;
+  }
   return {girth, kChildBallSpread * girth};
 }
 

@@ -60,6 +60,12 @@ struct EstimatedGirth {
   Length girth;
   Length spread;
 };
+// The line that the estimate lies on: girth = constant + per_length x foot length.
+struct GirthLine {
+  Length constant;
+  double per_length = 0;
+};
+GirthLine ball_girth_line(Body body);
 EstimatedGirth ball_girth_from_length(Body body, Length foot_length);
 
 // Shares of the ball girth that stand in for a girth not measured. All derived from ANSUR II (the

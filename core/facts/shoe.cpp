@@ -28,21 +28,37 @@ constexpr Length kUkHalfGap = kThirdInch / 2.0;
 
 }  // namespace
 
-ShoeFoot foot_from_shoe(ShoeScale scale, double size) {
+ShoeRule shoe_rule(ShoeScale scale) {
   switch (scale) {
     case ShoeScale::mondopoint:
-      return {Length::from_mm(size), kMondopointStep};
+      return {Length::from_mm(1.0), 0.0};
     case ShoeScale::eu:
-      return {kEuropeanStep * (size - kEuropeanZero), kEuropeanStep};
+      return {kEuropeanStep, -kEuropeanZero};
     case ShoeScale::us_men:
-      return {kThirdInch * (size + kUsMenThirds), kThirdInch};
+      return {kThirdInch, kUsMenThirds};
     case ShoeScale::us_women:
-      return {kThirdInch * (size + kUsWomenThirds), kThirdInch};
+      return {kThirdInch, kUsWomenThirds};
     case ShoeScale::uk:
-      return {kThirdInch * (size + kUkThirds), kThirdInch + kUkHalfGap};
+      return {kThirdInch, kUkThirds};
   }
-  ShoeFoot nothing;  // no such scale; no caller's range accepts a length of nothing
+  ShoeRule nothing;  // no such scale; no caller's range accepts a length of nothing
   return nothing;
+}
+
+ShoeFoot foot_from_shoe(ShoeScale scale, double size) {
+  const ShoeRule rule = shoe_rule(scale);
+  const Length length = rule.step * (size + rule.offset);
+  switch (scale) {
+    case ShoeScale::mondopoint:
+      return {length, kMondopointStep};
+    case ShoeScale::uk:
+      return {length, rule.step + kUkHalfGap};
+    case ShoeScale::eu:
+    case ShoeScale::us_men:
+    case ShoeScale::us_women:
+      break;
+  }
+  return {length, rule.step};
 }
 
 }  // namespace twinround

@@ -9,6 +9,13 @@ namespace twinround {
 // are not covered. Mondopoint and the European scale run through from child to man.
 enum class ShoeScale { mondopoint, eu, us_men, us_women, uk };
 
+// A scale's rule: foot length = step x (size + offset).
+struct ShoeRule {
+  Length step;  // of one whole number; of mondopoint, whose sizes are 5 mm apart, 1 mm
+  double offset = 0;
+};
+ShoeRule shoe_rule(ShoeScale scale);
+
 struct ShoeFoot {
   Length length;       // the middle of what the size means
   Length uncertainty;  // give or take: one size of the scale (uk: and half its rules' gap)

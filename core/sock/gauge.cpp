@@ -8,9 +8,7 @@ namespace twinround {
 
 namespace {
 
-// What washing may still change in an unwashed swatch: Munden's kw runs from 3.8 (dry) to 4.1 (wet
-// relaxed) and kc from 5.0 to 5.3 (1959, from memory); taken as uniform over that span. ASSUMPTION.
-const double kUnwashedStitchError = (4.1 - 3.8) / (2.0 * std::sqrt(3.0) * 3.95);
+// As kUnwashedStitchError, of the rounds: kc from 5.0 to 5.3.
 const double kUnwashedRoundError = (5.3 - 5.0) / (2.0 * std::sqrt(3.0) * 5.15);
 
 // One direction of the swatch: how many, over what length.

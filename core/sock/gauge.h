@@ -62,6 +62,10 @@ Gauge gauge_from_label(const YarnCategory& category);
 inline constexpr double kEndError = 0.204;  // sqrt(2) x 0.5/sqrt(12), in stitches
 // No hand and no ruler does better than this from place to place. ASSUMPTION.
 inline constexpr double kLeastScatter = 0.02;
+// What washing may still change in an unwashed swatch: Munden's kw runs from 3.8 (dry) to 4.1 (wet
+// relaxed; 1959, from memory); taken as uniform over that span, (4.1 - 3.8)/(2 sqrt(3) x 3.95).
+// ASSUMPTION.
+inline constexpr double kUnwashedStitchError = 0.0219246938;
 
 // Coefficient of variation of the readings' own gauges (n - 1; 0 for one reading): first the
 // stitches, then the rounds.

@@ -11,10 +11,6 @@ namespace twinround {
 
 namespace {
 
-constexpr double kHeelBreadthOfFoot = 0.25;  // ASSUMPTION
-// A stadium (two half circles of breadth b joined by straights) of depth d has girth 2 (d - b) + pi
-// b, so d = girth/2 - (pi/2 - 1) b.
-constexpr double kStadium = 0.571;
 const double kBend = std::sqrt(0.5);  // the bend lies 45 degrees in front of and above the heel
 
 std::string tenth_of_cm(Length length) {

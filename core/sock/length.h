@@ -8,6 +8,11 @@ namespace twinround {
 
 inline constexpr int kMostRounds = 2000;
 
+inline constexpr double kHeelBreadthOfFoot = 0.25;  // ASSUMPTION
+// A stadium (two half circles of breadth b joined by straights) of depth d has girth 2 (d - b) + pi
+// b, so d = girth/2 - (pi/2 - 1) b.
+inline constexpr double kStadium = 0.571;
+
 struct LengthInput {
   Length foot_length;
   Length heel_girth;  // measured, or the median for the ball girth

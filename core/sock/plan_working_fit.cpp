@@ -56,15 +56,22 @@ class FitWorker {
 void FitWorker::show_foot() {
   const PlannedFoot& foot = plan_.foot;
   if (foot.length.estimated && request_.foot.shoe) {
+    const ShoeRule rule = shoe_rule(request_.foot.shoe->scale);
     show("footLength", "shoe_length",
          {{"size", request_.foot.shoe->size},
+          {"stepMm", rule.step.mm()},
+          {"offset", rule.offset},
           {"lengthMm", foot.length.value.mm()},
           {"spreadMm", foot.length.spread.mm()}},
          shoe_source(request_.foot.shoe->scale));
   }
   if (foot.ball_girth.estimated) {
+    // A girth is only estimated where the wearer is known.
+    const GirthLine line = ball_girth_line(request_.foot.body.value_or(Body::child));
     show("ballGirth", "ball_girth_estimate",
          {{"lengthMm", foot.length.value.mm()},
+          {"constantMm", line.constant.mm()},
+          {"perLength", line.per_length},
           {"girthMm", foot.ball_girth.value.mm()},
           {"spreadMm", foot.ball_girth.spread.mm()}},
          request_.foot.body == Body::child ? "assumption" : "ansur-ii");
@@ -111,14 +118,15 @@ void FitWorker::show_gauge() {
   if (in_rib) numbers.push_back({"contraction", fabric_.contraction.factor});
   show("gauge", in_rib ? "gauge_from_rib" : "gauge_pooled", std::move(numbers),
        in_rib ? "spencer" : "definition");
-  show("gaugeError", "gauge_error",
-       {{"readings", static_cast<double>(readings.size())},
-        {"stitches", stitches},
-        {"cv", stitch_scatter(readings)},
-        {"leastCv", kLeastScatter},
-        {"endError", kEndError},
-        {"relativeError", plan_.gauge.stitches_error}},
-       "assumption");
+  std::vector<Number> errors = {{"readings", static_cast<double>(readings.size())},
+                                {"stitches", stitches},
+                                {"cv", stitch_scatter(readings)},
+                                {"leastCv", kLeastScatter},
+                                {"endError", kEndError}};
+  if (!request_.swatch.washed) errors.push_back({"washError", kUnwashedStitchError});
+  if (in_rib) errors.push_back({"ribError", fabric_.contraction.error});
+  errors.push_back({"relativeError", plan_.gauge.stitches_error});
+  show("gaugeError", "gauge_error", std::move(errors), "assumption");
 }
 
 void FitWorker::show_fabric() {
@@ -132,12 +140,15 @@ void FitWorker::show_fabric() {
          "definition");
   }
   const bool washed = request_.swatch.readings.empty() || request_.swatch.washed;
+  std::vector<Number> numbers = {{"ks", washed ? kStitchDensityWashed : kStitchDensityUnwashed},
+                                 {"stitchesPerMm", g_s()},
+                                 {"roundsPerMm", g_r()},
+                                 {"mmPerStitch", fabric_.geometry_loop.mm()}};
+  if (fabric_.weighed_loop) {
+    numbers.push_back({"apart", *fabric_.weighed_loop / fabric_.geometry_loop - 1.0});
+  }
   show(plan_.yarn.weighed ? "geometryMmPerStitch" : "mmPerStitch", "loop_geometry",
-       {{"ks", washed ? kStitchDensityWashed : kStitchDensityUnwashed},
-        {"stitchesPerMm", g_s()},
-        {"roundsPerMm", g_r()},
-        {"mmPerStitch", fabric_.geometry_loop.mm()}},
-       "munden-1959");
+       std::move(numbers), "munden-1959");
   show("restGirthMm", "rest_girth",
        {{"finishedGirthMm", plan_.finished_girth.mm()},
         {"contraction", fabric_.contraction.factor},
@@ -170,8 +181,11 @@ void FitWorker::show_count() {
         {"passUse", kPassUse},
         {"heelUse", plan_.heel_use}},
        "geometry");
+  // Of a widened leg the girth is tested with what stands on the needle at the top.
   show("legFit", "leg_fit",
        {{"girthMm", plan_.leg_fit.widest_girth.mm()},
+        {"stitches", real(plan_.edge_stitches.value())},
+        {"widestStitchMm", fabric_.widest.mm()},
         {"heightMm", plan_.leg_fit.widest_height.mm()},
         {"passUse", kPassUse},
         {"use", plan_.leg_fit.worst_use}},
@@ -179,6 +193,7 @@ void FitWorker::show_count() {
   for (const WideningStage& stage : plan_.widening) {
     show("widening", "widening",
          {{"neededFromMm", stage.needed_from.mm()},
+          {"repeats", real(plan_.stitches.value() / plan_.rib.repeat())},
           {"knit", real(stage.rib.knit)},
           {"purl", real(stage.rib.purl)},
           {"stitches", real(stage.rib.stitches.value())},

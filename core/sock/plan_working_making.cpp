@@ -49,6 +49,7 @@ void MakingWorker::show_toe() {
   show("castOn", "cast_on",
        {{"stitches", real(plan_.stitches.value())},
         {"tipShare", request_.tip_share},
+        {"exact", request_.tip_share * plan_.stitches.value()},
         {"castOn", real(toe.cast_on.value())},
         {"wraps", real(toe.wraps)}},
        "trade-rule");
@@ -56,6 +57,7 @@ void MakingWorker::show_toe() {
        {{"share", request_.toe_share},
         {"footLengthMm", plan_.foot.length.value.mm()},
         {"roundsPerMm", g_r()},
+        {"exact", request_.toe_share * plan_.foot.length.value * plan_.gauge.rounds},
         {"increases", real(toe.increase_rounds)},
         {"rounds", static_cast<double>(toe.counts.size())}},
        "dillmont");
@@ -77,12 +79,15 @@ void MakingWorker::show_length() {
   show("totalRounds", "total_rounds",
        {{"lengthMm", sock.length.mm()},
         {"roundsPerMm", g_r()},
+        {"exact", sock.length * plan_.gauge.rounds},
         {"rounds", real(sock.total.value())}},
        "definition");
-  show(
-      "cuffRounds", "cuff_rounds",
-      {{"cuffMm", request_.cuff.mm()}, {"roundsPerMm", g_r()}, {"rounds", real(sock.cuff.value())}},
-      "definition");
+  show("cuffRounds", "cuff_rounds",
+       {{"cuffMm", request_.cuff.mm()},
+        {"roundsPerMm", g_r()},
+        {"exact", request_.cuff * plan_.gauge.rounds},
+        {"rounds", real(sock.cuff.value())}},
+       "definition");
   show("spiralRounds", "spiral_rounds",
        {{"totalRounds", real(sock.total.value())},
         {"toeRounds", static_cast<double>(plan_.toe.counts.size())},
@@ -101,6 +106,9 @@ void MakingWorker::show_length() {
   show("strains", "strains",
        {{"heelGirthMm", plan_.foot.heel_girth.value.mm()},
         {"footLengthMm", plan_.foot.length.value.mm()},
+        {"stadium", kStadium},
+        {"breadthShare", kHeelBreadthOfFoot},
+        {"legHeightMm", request_.leg_height.mm()},
         {"heelDepthMm", sock.heel_depth.mm()},
         {"lengthMm", sock.length.mm()},
         {"backStrain", sock.back_strain},
@@ -159,14 +167,15 @@ void MakingWorker::show_tools_and_time() {
   show("needle", "needle", {{"mm", plan_.needle.name.diameter.mm()}},
        request_.swatch.needle ? "definition" : "cyc-standard-yarn-weight");
   show("cable", "cable",
-       {{"stitches", real(plan_.stitches.value())},
+       {{"stitches", real(plan_.edge_stitches.value())},  // the widest round has to find room
         {"stitchesPerMm", g_s()},
         {"loopMm", kCableLoop.mm()},
         {"tipMm", kNeedleTip.mm()},
         {"cableMinMm", plan_.needle.cable_least.mm()}},
        "assumption");
   show("minutes", "time",
-       {{"stitchesPerMinute", request_.stitches_per_minute},
+       {{"stitchesOfPair", 2.0 * real(stitches_made() - plan_.toe.cast_on.value())},
+        {"stitchesPerMinute", request_.stitches_per_minute},
         {"rounds", real(plan_.length.total.value())},
         {"turnSeconds", kTurn.minutes() * 60.0},
         {"minutes", plan_.time.minutes()}},

@@ -53,6 +53,15 @@ TEST(Working, EndsInTheFigureItself) {
       {"stitchCount", "stitches", 40},
       {"heelUse", "heelUse", 0.7767927},
       {"legFit", "use", 0.6948085},
+      {"legFit", "stitches", 40},
+      {"castOn", "exact", 16},
+      {"toeRounds", "exact", 16.9488189},
+      {"totalRounds", "exact", 120.2015748},
+      {"cuffRounds", "exact", 8.2677165},
+      {"strains", "stadium", 0.571},
+      {"strains", "breadthShare", 0.25},
+      {"cable", "stitches", 40},
+      {"minutes", "stitchesOfPair", 9368},
       {"castOn", "castOn", 16},
       {"castOn", "wraps", 8},
       {"toeRounds", "rounds", 17},
@@ -145,6 +154,47 @@ TEST(Working, FollowsWhereTheFigureCameFrom) {
   request.stitch_count.reset();
   EXPECT_EQ(rule(request, "footLength"), "shoe_length");
   EXPECT_EQ(rule(request, "ballGirth"), "ball_girth_estimate");
+}
+
+TEST(Working, AWidenedLegIsTestedWithTheStitchesAtItsEdge) {
+  PlanRequest request = woman_in_worsted();
+  request.leg_height = test::mm(350);
+  request.foot.calf_girth = test::mm(452);
+  const Plan plan = planned(request);
+  const auto leg = working_of(plan, "legFit");
+  ASSERT_TRUE(leg.has_value());
+  EXPECT_EQ(number_of(*leg, "stitches"), 60);
+  EXPECT_NEAR(number_of(*leg, "girthMm") /
+                  (number_of(*leg, "stitches") * number_of(*leg, "widestStitchMm")),
+              number_of(*leg, "use"), 1e-12);
+  EXPECT_EQ(number_of(*working_of(plan, "cable"), "stitches"), 60);
+  EXPECT_EQ(number_of(*working_of(plan, "widening"), "repeats"), 10);
+}
+
+TEST(Working, AnEstimateShowsItsLine) {
+  PlanRequest shoe = woman_in_worsted();
+  shoe.foot = FootInput{};
+  shoe.foot.shoe = ShoeInput{ShoeScale::eu, 39};
+  shoe.foot.body = Body::woman;
+  const Plan plan = planned(shoe);
+  const auto length = working_of(plan, "footLength");
+  // 6.67 x (39 - 2) = 246.79 mm; 86.9 + 0.573 x 246.79 = 228.31.
+  EXPECT_NEAR(number_of(*length, "stepMm") * (39 + number_of(*length, "offset")), 246.79, 1e-9);
+  const auto girth = working_of(plan, "ballGirth");
+  EXPECT_NEAR(number_of(*girth, "constantMm") + number_of(*girth, "perLength") * 246.79, 228.31067,
+              1e-9);
+  EXPECT_NEAR(number_of(*girth, "girthMm"), 228.31067, 1e-9);
+}
+
+TEST(Working, TheErrorNamesWhatAWashAndARibAdd) {
+  PlanRequest request = woman_in_worsted();
+  request.swatch.washed = false;
+  request.swatch.fabric = Fabric::rib;
+  const auto error = working_of(planned(request), "gaugeError");
+  // 0.0224508, 0.0219247 and 0.10 in quadrature.
+  EXPECT_NEAR(number_of(*error, "washError"), 0.0219247, 5e-8);
+  EXPECT_NEAR(number_of(*error, "ribError"), 0.10, 1e-12);
+  EXPECT_NEAR(number_of(*error, "relativeError"), 0.1048081, 5e-8);
 }
 
 TEST(Working, APitchThatIsNoneHasNoWorking) {

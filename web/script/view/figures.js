@@ -48,9 +48,11 @@ export const shares = new Set([
   'margin',
   'passUse',
   'relativeError',
+  'ribError',
   'share',
   'tipShare',
   'use',
+  'washError',
 ]);
 
 // Yarn in a stitch, a stitch's own width, a needle: millimetres in every system.

@@ -54,10 +54,7 @@ export function unitsOf(system) {
 }
 
 /** @param {Showing} showing @returns {Circumstances} */
-export const circumstancesOf = ({ plan, request }) => ({
-  isUnwashed: request.swatch?.washed === false,
-  isInRib: plan.gauge.from === 'rib-swatch',
-  isWidened: plan.widening.stages.length > 0,
+export const circumstancesOf = ({ plan }) => ({
   isLeftAndRight: plan.toe.sides.some((which) => which === 'great' || which === 'little'),
 });
 
@@ -65,7 +62,7 @@ export const circumstancesOf = ({ plan, request }) => ({
  * What a rule needs besides its own numbers and the reply or the request has elsewhere.
  * @param {Working} working @param {Showing} showing @returns {Record<string, number | undefined>}
  */
-function alsoOf({ rule }, { plan, request }) {
+function alsoOf({ rule }, { plan }) {
   const moved = plan.cautions.find(({ code }) => code === 'heel_moved_count');
   switch (rule) {
     case 'firmness':
@@ -73,13 +70,6 @@ function alsoOf({ rule }, { plan, request }) {
       return { tex: plan.yarn.tex, loopCm: fromBase(plan.yarn.mmPerStitch, 'cm') };
     case 'stitch_count':
       return { byEase: moved && Number(moved.from) };
-    case 'cable':
-      // The widest round of the sock is the one that has to find room.
-      return { edgeStitches: plan.edgeStitches };
-    case 'leg_fit':
-      return { widestGirthMm: plan.widestGirthMm };
-    case 'strains':
-      return { legHeightMm: request.legHeightMm };
     default:
       return {};
   }

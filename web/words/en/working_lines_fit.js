@@ -5,6 +5,13 @@ import { ease } from './working_text.js';
 
 /** @typedef {import('./working_text.js').Line} Line */
 
+// Scatter of the readings and their ends, each squared; what a wash or a rib adds comes behind.
+const readingErrors = ['readings', 'stitches', 'cv', 'leastCv', 'endError', 'relativeError'];
+const sumOfErrors = (
+  /** @type {Record<string, string>} */ { readings, stitches, cv, leastCv, endError },
+) =>
+  `(the larger of ${cv} and ${leastCv})² ÷ ${readings} + (${endError} × √${readings} ÷ ${stitches} stitches)²`;
+
 /** By the code of the rule. @type {Record<string, Line[]>} */
 export const fitLines = {
   shoe_length: [
@@ -84,10 +91,26 @@ export const fitLines = {
   ],
   gauge_error: [
     {
-      of: ['readings', 'stitches', 'cv', 'leastCv', 'endError', 'relativeError'],
-      unless: ({ isUnwashed, isInRib }) => isUnwashed || isInRib,
-      say: ({ readings, stitches, cv, leastCv, endError, relativeError }) =>
-        `√((the larger of ${cv} and ${leastCv})² ÷ ${readings} + (${endError} × √${readings} ÷ ${stitches} stitches)²) = ${relativeError}`,
+      of: [...readingErrors, 'washError', 'ribError'],
+      say: (numbers) =>
+        `√(${sumOfErrors(numbers)} + washing ${numbers.washError}² + rib ${numbers.ribError}²) = ${numbers.relativeError}`,
+    },
+    {
+      of: [...readingErrors, 'washError'],
+      isElse: true,
+      say: (numbers) =>
+        `√(${sumOfErrors(numbers)} + washing ${numbers.washError}²) = ${numbers.relativeError}`,
+    },
+    {
+      of: [...readingErrors, 'ribError'],
+      isElse: true,
+      say: (numbers) =>
+        `√(${sumOfErrors(numbers)} + rib ${numbers.ribError}²) = ${numbers.relativeError}`,
+    },
+    {
+      of: readingErrors,
+      isElse: true,
+      say: (numbers) => `√(${sumOfErrors(numbers)}) = ${numbers.relativeError}`,
     },
   ],
   label_error: [
@@ -109,6 +132,10 @@ export const fitLines = {
       of: ['ks', 'stitchesPerMm', 'roundsPerMm', 'mmPerStitch'],
       say: ({ ks, stitchesPerMm, roundsPerMm, mmPerStitch }) =>
         `√(${ks} ÷ (${stitchesPerMm} stitches × ${roundsPerMm} rounds)) = ${mmPerStitch}`,
+    },
+    {
+      of: ['apart'],
+      say: ({ apart }) => `the weighed piece says ${apart} beside this`,
     },
   ],
   rest_girth: [
@@ -183,13 +210,6 @@ export const fitLines = {
       of: ['girthMm', 'stitches', 'widestStitchMm', 'use'],
       say: ({ girthMm, stitches, widestStitchMm, use }) =>
         `leg ${girthMm} ÷ (${stitches} stitches × ${widestStitchMm}) = ${use}`,
-    },
-    {
-      of: ['girthMm', 'widestGirthMm', 'use'],
-      isElse: true,
-      unless: ({ isWidened }) => isWidened,
-      say: ({ girthMm, widestGirthMm, use }) =>
-        `leg ${girthMm} ÷ ${widestGirthMm} at full stretch = ${use}`,
     },
     {
       of: ['girthMm', 'heightMm', 'use', 'passUse'],

@@ -9,9 +9,13 @@ import { ease } from './working_text.js';
 export const makingLines = {
   cast_on: [
     {
-      of: ['stitches', 'tipShare', 'castOn'],
-      say: ({ stitches, tipShare, castOn }) =>
-        `near ${stitches} stitches × ${tipShare}, and a whole number of fours below ${stitches}: ${castOn}`,
+      of: ['stitches', 'tipShare', 'exact'],
+      say: ({ stitches, tipShare, exact }) => `${stitches} stitches × ${tipShare} = ${exact}`,
+    },
+    {
+      of: ['stitches', 'castOn'],
+      say: ({ stitches, castOn }) =>
+        `the nearest that is a whole number of fours below ${stitches}: ${castOn}`,
     },
     {
       of: ['castOn', 'wraps'],
@@ -20,9 +24,14 @@ export const makingLines = {
   ],
   toe_rounds: [
     {
-      of: ['footLengthMm', 'share', 'roundsPerMm', 'rounds', 'increases'],
-      say: ({ footLengthMm, share, roundsPerMm, rounds, increases }, { length, an }) =>
-        `foot ${footLengthMm} × ${share} × ${roundsPerMm} rounds ${an} ${length}, or as many as ${increases} increase rounds need where that is more, to whole rounds: ${rounds}`,
+      of: ['footLengthMm', 'share', 'roundsPerMm', 'exact'],
+      say: ({ footLengthMm, share, roundsPerMm, exact }, { length, an }) =>
+        `foot ${footLengthMm} × ${share} × ${roundsPerMm} rounds ${an} ${length} = ${exact}`,
+    },
+    {
+      of: ['increases', 'rounds'],
+      say: ({ increases, rounds }) =>
+        `to whole rounds, or as many as ${increases} increase rounds need: ${rounds}`,
     },
   ],
   toe_increases: [
@@ -47,16 +56,16 @@ export const makingLines = {
   ],
   total_rounds: [
     {
-      of: ['lengthMm', 'roundsPerMm', 'rounds'],
-      say: ({ lengthMm, roundsPerMm, rounds }, { length, an }) =>
-        `${lengthMm} × ${roundsPerMm} rounds ${an} ${length}, to whole rounds: ${rounds}`,
+      of: ['lengthMm', 'roundsPerMm', 'exact', 'rounds'],
+      say: ({ lengthMm, roundsPerMm, exact, rounds }, { length, an }) =>
+        `${lengthMm} × ${roundsPerMm} rounds ${an} ${length} is ${exact}, to whole rounds: ${rounds}`,
     },
   ],
   cuff_rounds: [
     {
-      of: ['cuffMm', 'roundsPerMm', 'rounds'],
-      say: ({ cuffMm, roundsPerMm, rounds }, { length, an }) =>
-        `cuff ${cuffMm} × ${roundsPerMm} rounds ${an} ${length}, to whole rounds: ${rounds}`,
+      of: ['cuffMm', 'roundsPerMm', 'exact', 'rounds'],
+      say: ({ cuffMm, roundsPerMm, exact, rounds }, { length, an }) =>
+        `cuff ${cuffMm} × ${roundsPerMm} rounds ${an} ${length} is ${exact}, to whole rounds: ${rounds}`,
     },
   ],
   spiral_rounds: [
@@ -80,12 +89,6 @@ export const makingLines = {
       of: ['heelGirthMm', 'stadium', 'breadthShare', 'footLengthMm', 'heelDepthMm'],
       say: ({ heelGirthMm, stadium, breadthShare, footLengthMm, heelDepthMm }) =>
         `depth of the heel: ${heelGirthMm} ÷ 2 − ${stadium} × ${breadthShare} × ${footLengthMm} = ${heelDepthMm}`,
-    },
-    {
-      of: ['heelGirthMm', 'heelDepthMm'],
-      isElse: true,
-      say: ({ heelGirthMm, heelDepthMm }) =>
-        `a heel and ankle ${heelGirthMm} round is taken to be ${heelDepthMm} deep`,
     },
     {
       of: ['footLengthMm', 'legHeightMm', 'lengthMm', 'backStrain'],
@@ -152,9 +155,9 @@ export const makingLines = {
   ],
   cable: [
     {
-      of: ['stitches', 'edgeStitches', 'stitchesPerMm', 'loopMm', 'tipMm', 'cableMinMm'],
-      say: ({ edgeStitches, stitchesPerMm, loopMm, tipMm, cableMinMm }, { length, an }) =>
-        `4 halves × ${edgeStitches} ÷ 2 ÷ ${stitchesPerMm} stitches ${an} ${length} + 2 loops × ${loopMm} + 2 tips × ${tipMm} = ${cableMinMm}`,
+      of: ['stitches', 'stitchesPerMm', 'loopMm', 'tipMm', 'cableMinMm'],
+      say: ({ stitches, stitchesPerMm, loopMm, tipMm, cableMinMm }, { length, an }) =>
+        `4 halves × ${stitches} ÷ 2 ÷ ${stitchesPerMm} stitches ${an} ${length} + 2 loops × ${loopMm} + 2 tips × ${tipMm} = ${cableMinMm}`,
     },
   ],
   time: [
@@ -162,12 +165,6 @@ export const makingLines = {
       of: ['stitchesOfPair', 'stitchesPerMinute', 'rounds', 'turnSeconds', 'minutes'],
       say: ({ stitchesOfPair, stitchesPerMinute, rounds, turnSeconds, minutes }) =>
         `${stitchesOfPair} stitches ÷ ${stitchesPerMinute} a minute + 2 turns × ${rounds} rounds × ${turnSeconds} s ÷ 60 = ${minutes} min`,
-    },
-    {
-      of: ['stitchesPerMinute', 'rounds', 'turnSeconds', 'minutes'],
-      isElse: true,
-      say: ({ stitchesPerMinute, rounds, turnSeconds, minutes }) =>
-        `every stitch of the pair at ${stitchesPerMinute} a minute, and ${rounds} rounds with two turns of ${turnSeconds} s: ${minutes} min`,
     },
   ],
 };

@@ -13,9 +13,6 @@
 
 /**
  * @typedef {object} Circumstances that change a rule, so that a line would not be true of it
- * @property {boolean} isUnwashed
- * @property {boolean} isInRib
- * @property {boolean} isWidened
  * @property {boolean} isLeftAndRight of the toe
  */
 
