@@ -23,8 +23,8 @@ function areApart(one, other) {
   if (one.lane === other.lane) return one.to <= other.from || one.from >= other.to;
   const [high, low] = one.lane < other.lane ? [one, other] : [other, one];
   // The lower one's thread passes the higher one's label at its side.
-  const [left, right] = high.isLeft ? [high.from, high.x] : [high.x, high.to];
-  return low.x <= left + 2 || low.x >= right - 2;
+  const [left, right] = high.isLeft ? [high.from - 3, high.x] : [high.x, high.to + 3];
+  return low.x <= left || low.x >= right;
 }
 
 /**
