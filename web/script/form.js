@@ -9,6 +9,7 @@ export { gatherProblems, readDraft } from './form/request.js';
 /** @typedef {import('./form/request.js').Problem} Problem */
 
 export { closeForm, showForm } from './form/show.js';
+export { listenStretch } from './form/stretch_line.js';
 export { examplesLeft, tellGood, tellProblems, valuesOf } from './form/tell.js';
 
 /** @typedef {import('./state.js').State} State */
@@ -101,7 +102,8 @@ function goTo(document, id) {
  * @param {Document} document @param {Element} button
  */
 function keepFocus(document, button) {
-  if (button.hasAttribute('data-count')) {
+  // A step is taken again and again: the hand stays on it.
+  if (button.hasAttribute('data-count') && !button.hasAttribute('data-step')) {
     /** @type {HTMLElement | null} */ (
       document.querySelector('[data-count][aria-pressed="true"]')
     )?.focus();

@@ -5,6 +5,7 @@ import {
   examplesLeft,
   gatherProblems,
   listen,
+  listenStretch,
   readDraft,
   showForm,
   tellGood,
@@ -12,7 +13,15 @@ import {
   valuesOf,
 } from './form.js';
 import { reduce, startState } from './state.js';
-import { answerText, say, serveWorkings, showPlan, showTrouble, troubleText } from './view.js';
+import {
+  answerText,
+  keepScale,
+  say,
+  serveWorkings,
+  showPlan,
+  showTrouble,
+  troubleText,
+} from './view.js';
 
 /** @typedef {import('./state.js').State} State */
 
@@ -30,6 +39,17 @@ function start() {
   let trouble = '';
   /** @type {ReturnType<typeof setTimeout> | undefined} */
   let resting;
+  const scaleFor = keepScale();
+
+  /**
+   * Beside a count that is none: the one that would be advised in its place.
+   * @param {import('./form.js').Problem} problem @param {Record<string, any>} request
+   */
+  function withAdvice(problem, { stitchCount: _own, ...others }) {
+    if (problem.code !== 'not_a_count') return problem;
+    const reply = answer?.('plan', others);
+    return reply?.ok ? { ...problem, advised: reply.plan.stitchCount } : problem;
+  }
 
   /** Asks the core, if the draft is another one. @param {State} before */
   function ask(before) {
@@ -37,7 +57,10 @@ function start() {
     const { request, problems: unread, locate } = readDraft(state.draft);
     try {
       const reply = answer('plan', request);
-      problems = gatherProblems(unread, reply.ok ? [] : reply.problems, locate);
+      const refused = (reply.ok ? [] : reply.problems).map(
+        (/** @type {import('./form.js').Problem} */ problem) => withAdvice(problem, request),
+      );
+      problems = gatherProblems(unread, refused, locate);
       if (problems.length === 0) good = { state, request, plan: reply.plan };
     } catch {
       trouble = troubleText('stopped');
@@ -65,6 +88,7 @@ function start() {
       problems: told,
       lastGood: tellGood(told, good.state).join(', '),
       examples: examplesLeft(state),
+      scale: scaleFor(good.plan, good.request, state.isHeld),
       trouble,
     };
     showPlan(document, showing);
@@ -77,16 +101,16 @@ function start() {
     if (showing) resting = setTimeout(() => say(document, answerText(showing)), restMs);
   }
 
-  listen(
-    document,
-    () => state,
-    (action) => {
-      const before = state;
-      state = reduce(state, action);
-      ask(before);
-      sayLater(draw());
-    },
-  );
+  const now = () => state;
+  /** @param {import('./state.js').Action} action */
+  function act(action) {
+    const before = state;
+    state = reduce(state, action);
+    ask(before);
+    sayLater(draw());
+  }
+  listen(document, now, act);
+  listenStretch(document, now, act);
 
   serveWorkings(document);
 

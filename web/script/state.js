@@ -13,12 +13,14 @@ import { withoutStrangers } from './state/own.js';
  * @property {Record<string, string>} shown the unit a field is shown in, where it is not the typed one
  * @property {string} fresh the field typed in since the reader came to it, or ''
  * @property {'metric' | 'inch'} system units of the page's own figures
+ * @property {boolean} isHeld whether the count is in the reader's hand: what she holds must not move
  */
 
 /**
  * @typedef {{ type: 'typed', pointer: string, typed: string, unit: string }
  *   | { type: 'unit', pointer: string, unit: string, typed: string, isWritten: boolean }
  *   | { type: 'left' }
+ *   | { type: 'held', isHeld: boolean }
  *   | { type: 'rib', knit: string, purl: string }
  *   | { type: 'system', system: 'metric' | 'inch', shown: Record<string, string> }
  *   | { type: 'reading added' }
@@ -39,6 +41,7 @@ export function startState() {
     shown: {},
     fresh: '',
     system: 'metric',
+    isHeld: false,
   };
 }
 
@@ -140,6 +143,8 @@ export function reduce(state, action) {
       return chooseRib(state, action);
     case 'unit':
       return changeUnit(state, action);
+    case 'held':
+      return { ...state, isHeld: action.isHeld };
     case 'left':
       return { ...state, fresh: '' };
     case 'system':

@@ -17,6 +17,7 @@ import { viewScatter, viewSwatch } from './view/swatch.js';
 import { viewTwoWays } from './view/two_ways.js';
 import { viewWorking } from './view/working.js';
 
+export { keepScale } from './view/stretch_scale.js';
 export { answerText, troubleText } from './view/summary.js';
 export { serveWorkings } from './view/working_open.js';
 

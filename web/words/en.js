@@ -6,6 +6,7 @@ export { pageWords } from './en/page.js';
 export { drawingWords } from './en/drawing.js';
 export { measureWords } from './en/measures.js';
 export { planWords } from './en/plan.js';
+export { stretchWords } from './en/stretch.js';
 export { guessWords, noteWords } from './en/note.js';
 export { buyWords } from './en/buy.js';
 export { swatchingWords } from './en/swatching.js';

@@ -26,3 +26,19 @@ export const at = (...values) => values.map(write).join(' ');
 
 /** @param {Document} document @param {string} words @param {Attributes} attributes */
 export const text = (document, words, attributes) => svg(document, 'text', attributes, words);
+
+/**
+ * Slanting lines over a stretch of x, from bottom left to top right, each cut where the stretch ends.
+ * @param {{ from: number, to: number, top: number, bottom: number, apart: number }} area
+ */
+export function hatching({ from, to, top, bottom, apart }) {
+  const tall = bottom - top;
+  let path = '';
+  for (let x = from - tall; x < to; x += apart) {
+    const left = Math.max(x, from);
+    const right = Math.min(x + tall, to);
+    if (right > left)
+      path += `M${at(left, bottom - (left - x))}L${at(right, bottom - (right - x))}`;
+  }
+  return path;
+}

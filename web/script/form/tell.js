@@ -190,7 +190,20 @@ const shortName = (/** @type {Field | undefined} */ field) => {
 const neededWords = ({ code }, field) =>
   code === 'required' && field ? fieldWords[wordsKey(field.pointer)].needed : undefined;
 
-/** @typedef {{ pointer: string, id: string, name: string, text: string }} Told */
+/** @typedef {{ stitches: number, isAdvised: boolean }} Offer a count that would do */
+/** @typedef {{ pointer: string, id: string, name: string, text: string, offers: Offer[] }} Told */
+
+/**
+ * In place of a count that is none: its neighbours, and the one that would be advised.
+ * @param {Problem} problem @returns {Offer[]}
+ */
+function offersOf({ code, below, above, advised }) {
+  if (code !== 'not_a_count') return [];
+  const near = [below, above].filter((count) => count !== advised);
+  return [...near, advised]
+    .filter((count) => typeof count === 'number')
+    .map((stitches) => ({ stitches, isAdvised: stitches === advised }));
+}
 
 /**
  * Problems in words, each at a field that is there.
@@ -212,6 +225,7 @@ export function tellProblems(problems, state) {
       text:
         neededWords(problem, field) ??
         (say ? say({ ...figures, typed, units }) : String(problem.message ?? problem.code)),
+      offers: offersOf(problem),
     };
   });
 }

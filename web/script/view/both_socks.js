@@ -6,8 +6,10 @@ import { ribTrack } from '../draw/rib_track.js';
 import { purlBands, wideningDots } from '../draw/ribs.js';
 import { drawSock } from '../draw/sock.js';
 import { svg } from '../draw/svg.js';
+import { drawTight } from '../draw/tight.js';
 import { drawingWords } from '../../words/en.js';
 import { figuresIn } from './figures.js';
+import { tightAtHeel } from './stretch.js';
 
 /** @typedef {import('../contract.js').Plan} Plan */
 /** @typedef {import('./showing.js').Showing} Showing */
@@ -36,8 +38,8 @@ export function nameOfPair(plan, system) {
   return [name, wider, toes, drawingWords.pairTable].filter(Boolean).join(' ');
 }
 
-/** Both socks and their needle in one frame: tops on y = 0, x from the left edge of A. @param {Document} document @param {Plan} plan @param {{ scale: number, gap: number, rise: number, id: string }} how */
-export function drawBoth(document, plan, { scale, gap, rise, id }) {
+/** Both socks and their needle in one frame: tops on y = 0, x from the left edge of A. @param {Document} document @param {Plan} plan @param {{ scale: number, gap: number, rise: number, id: string, heel: number }} how `heel` is where it lies, as a share of the sock from its edge */
+export function drawBoth(document, plan, { scale, gap, rise, id, heel }) {
   const size = sizeSock(plan, scale);
   const leg = profileOf(plan, size);
   const giveOrTake = plan.gauge.from === 'label' ? plan.gauge.relativeError : 0;
@@ -55,6 +57,17 @@ export function drawBoth(document, plan, { scale, gap, rise, id }) {
       'g',
       { transform: `translate(${middles[isSecond ? 1 : 0]} 0)` },
       drawSock(document, size, paths, how),
+      ...(tightAtHeel(plan) === ''
+        ? []
+        : [
+            drawTight(document, {
+              width: size.widest,
+              y: size.height * heel,
+              // As tall as the way over the bend looks from the side.
+              tall: Math.min(plan.heelDepthMm * scale * 0.7, size.height * heel),
+              clip: `${how.id}-edge`,
+            }),
+          ]),
     );
   };
   const right = size.widest * 2 + gap;

@@ -1,44 +1,20 @@
-// Five counts, and the line that shows how far the chosen one stretches. Tapping a count tries it.
-import { drawStretch } from '../draw/stretch.js';
-import { drawingWords, planWords } from '../../words/en.js';
+// The count: told large, on the line that shows how far it stretches, and as five buttons. Any of them tries
+// another.
+import { planWords, stretchWords } from '../../words/en.js';
 import { formatCount, formatPercent } from '../units.js';
 import { figuresIn } from './figures.js';
+import { sayFlat, viewStretch } from './stretch.js';
+import { tableOfStretch } from './stretch_table.js';
 
 /** @typedef {import('./showing.js').Showing} Showing */
 /** @typedef {import('../contract.js').Plan} Plan */
 /** @typedef {import('./dom.js').Make} Make */
 
 const words = planWords.choices;
-
-// Past this share of the stretch the core itself says that a count will not go over the heel.
-const stuckUse = 0.95;
 const mostRibs = 3;
 
-/** What lies on the line, in rising order. @param {Plan} plan @param {(mm: number) => string} length */
-function marksOf(plan, length) {
-  const names = drawingWords.stretch;
-  const mark = (
-    /** @type {number} */ mm,
-    /** @type {string} */ name,
-    /** @type {'end' | 'pass' | 'own'} */ kind,
-  ) => ({
-    mm,
-    name,
-    kind,
-    figure: length(mm),
-  });
-  const passed = [
-    mark(plan.finishedGirthMm, names.flat, 'own'),
-    mark(plan.foot.ballGirthMm, names.foot, 'pass'),
-    mark(plan.foot.heelAnkleGirthMm, names.heel, 'pass'),
-  ].filter(({ mm }) => mm >= plan.restGirthMm && mm <= plan.widestGirthMm);
-  passed.sort((one, other) => one.mm - other.mm);
-  return [
-    mark(plan.restGirthMm, names.rest, 'end'),
-    ...passed,
-    mark(plan.widestGirthMm, names.widest, 'end'),
-  ];
-}
+/** What a button for a count says to the form: the advised one is no count of one's own. @param {Plan} plan @param {number} stitches */
+const countFor = (plan, stitches) => (stitches === plan.advisedCount ? '' : String(stitches));
 
 /** @param {Make} h @param {Plan['choices'][number]} choice @param {Showing} showing */
 function button(h, choice, { plan, request, system }) {
@@ -64,23 +40,27 @@ function button(h, choice, { plan, request, system }) {
       {
         type: 'button',
         class: 'choice',
-        'data-count': isAdvised ? '' : String(choice.stitches),
+        'data-count': countFor(plan, choice.stitches),
         'aria-pressed': String(isChosen),
       },
       part('count', formatCount(choice.stitches)),
       part('tag', tag),
       part('girth', length(choice.girthMm)),
       part('ease', words.ease(formatPercent(Math.abs(choice.ease)), choice.ease < 0)),
-      part('more', words.heel(formatPercent(choice.heelUse), choice.heelUse <= stuckUse)),
+      part('more', words.heel(formatPercent(choice.heelUse), choice.heelUse <= plan.passUse)),
       part('more', words.yarn(yarn(choice.mPerPair))),
       part('more', choice.halvesAlike ? words.alike : words.unlike),
     ),
   );
 }
 
-/** Where the rib is the trouble; beside a count of the knitter's own it is not. @param {Make} h @param {Showing} showing */
+/**
+ * Where the rib is the trouble. Beside a count of the knitter's own it is not, unless there is none to advise.
+ * @param {Make} h @param {Showing} showing
+ */
 function ribsThatFit(h, { plan, request }) {
-  if (plan.ribsThatFit.length === 0 || request.stitchCount !== undefined) return null;
+  const isOwnDoing = request.stitchCount !== undefined && plan.advisedCount !== undefined;
+  if (plan.ribsThatFit.length === 0 || isOwnDoing) return null;
   const rib = (/** @type {Plan['ribsThatFit'][number]} */ { knit, purl, stitches, ease }) =>
     h(
       'li',
@@ -97,47 +77,118 @@ function ribsThatFit(h, { plan, request }) {
     );
   return h(
     'div',
-    { class: 'ribs' },
+    { class: 'ribs', 'data-key': 'ribs' },
     h('p', {}, words.ribs),
     h('ul', {}, plan.ribsThatFit.slice(0, mostRibs).map(rib)),
   );
 }
 
+/** A step to the count before or after, where there is one. @param {Make} h @param {Showing} showing @param {-1 | 1} way */
+function stepButton(h, { plan }, way) {
+  const place = plan.choices.findIndex(({ stitches }) => stitches === plan.stitchCount);
+  const next = plan.choices[place + way];
+  const isFewer = way < 0;
+  const say = isFewer ? stretchWords.fewer : stretchWords.more;
+  const none = isFewer ? stretchWords.noFewer : stretchWords.noMore;
+  // Where it ends it stays in place, for the hand may be on it.
+  /** @type {Record<string, string>} */
+  const does = next
+    ? { 'data-count': countFor(plan, next.stitches), 'aria-label': say(formatCount(next.stitches)) }
+    : { 'aria-disabled': 'true', 'aria-label': none };
+  return h(
+    'button',
+    { type: 'button', class: 'step', 'data-step': '', 'data-key': isFewer ? '-' : '+', ...does },
+    isFewer ? '−' : '+',
+  );
+}
+
+/** @param {Make} h @param {Showing} showing */
+const countTold = (h, showing) =>
+  h(
+    'div',
+    { class: 'count-told' },
+    stepButton(h, showing, -1),
+    h('strong', {}, formatCount(showing.plan.stitchCount)),
+    stepButton(h, showing, 1),
+    h('span', { class: 'count-unit' }, stretchWords.stitches),
+    h(
+      'p',
+      {},
+      h('span', {}, `${sayFlat(showing)}.`),
+      h('span', {}, showing.plan.halvesAlike ? stretchWords.alike : stretchWords.unlike),
+    ),
+  );
+
+/**
+ * A count of the knitter's own that a new rib has made none: said here, with what would do. It stays hers until
+ * she takes another.
+ * @param {Make} h @param {Showing} showing
+ */
+function offers(h, { problems }) {
+  return problems
+    .filter((problem) => problem.offers.length > 0)
+    .map(({ text, offers: all }) =>
+      h(
+        'div',
+        { class: 'offers', 'data-key': 'offers' },
+        h('p', { class: 'problem' }, text),
+        h(
+          'ul',
+          {},
+          all.map(({ stitches, isAdvised }) => {
+            const say = isAdvised ? stretchWords.offer.advised : stretchWords.offer.take;
+            const count = isAdvised ? '' : String(stitches);
+            return h(
+              'li',
+              {},
+              h(
+                'button',
+                { type: 'button', class: 'quiet', 'data-count': count },
+                say(formatCount(stitches)),
+              ),
+            );
+          }),
+        ),
+        h('p', { class: 'aside' }, stretchWords.offer.kept),
+      ),
+    );
+}
+
+/** @param {Make} h @param {Showing} showing */
+function wayBack(h, { plan, request, problems }) {
+  const { advisedCount, stitchCount } = plan;
+  // While it is offered beside what is wrong, once is enough.
+  if (problems.some(({ offers: all }) => all.length > 0)) return null;
+  if (request.stitchCount === undefined || advisedCount === undefined) return null;
+  if (advisedCount === stitchCount) return null;
+  return h(
+    'button',
+    { type: 'button', class: 'quiet', 'data-count': '' },
+    words.back(advisedCount),
+  );
+}
+
 /** @param {Make} h @param {Document} document @param {Showing} showing */
 export function viewChoices(h, document, showing) {
-  const { plan, request, system } = showing;
-  const { length } = figuresIn(system);
-  const marks = marksOf(plan, length);
-  const name = drawingWords.stretch.name(String(plan.stitchCount));
-  const line = (/** @type {number} */ width, /** @type {string} */ only) => {
-    const drawn = drawStretch(document, { width, marks, name });
-    drawn.setAttribute('class', `stretch ${only}`);
-    return drawn;
-  };
-  const isOwn = request.stitchCount !== undefined && plan.advisedCount !== undefined;
+  const { plan } = showing;
   return [
-    h('h2', {}, drawingWords.stretch.title),
-    line(1120, 'wide-only'),
-    line(700, 'middle-only'),
-    line(340, 'phone-only'),
-    h('p', { class: 'aside' }, words.lead),
+    h('h2', {}, stretchWords.title),
+    countTold(h, showing),
+    viewStretch(document, showing, { width: 1120, grain: 1.7, only: 'wide-only' }),
+    viewStretch(document, showing, { width: 700, grain: 1.3, only: 'middle-only' }),
+    viewStretch(document, showing, { width: 340, grain: 1, only: 'phone-only' }),
+    h('p', { class: 'aside', 'data-key': 'lead' }, stretchWords.lead),
+    // Always there, so that what stands below it is never made into it.
+    h('div', { class: 'way-back', 'data-key': 'back' }, wayBack(h, showing)),
+    ...offers(h, showing),
     h(
       'ol',
-      { class: 'choices' },
+      { class: 'choices', 'data-key': 'choices' },
       plan.choices.map((choice) => button(h, choice, showing)),
     ),
+    h('p', { class: 'aside', 'data-key': 'of-choices' }, words.lead),
     plan.advisedCount === undefined ? h('p', {}, words.noneAdvised) : null,
-    isOwn && plan.advisedCount !== plan.stitchCount
-      ? h(
-          'p',
-          {},
-          h(
-            'button',
-            { type: 'button', class: 'quiet', 'data-count': '' },
-            words.back(plan.advisedCount ?? 0),
-          ),
-        )
-      : null,
     ribsThatFit(h, showing),
+    tableOfStretch(h, showing),
   ].filter((node) => node !== null);
 }

@@ -1,12 +1,13 @@
 // The pair, standing for a wide page and lying for a narrow one: the same socks, to the same plan. And
 // the same figures as a table.
-import { drawingWords, pageWords } from '../../words/en.js';
+import { drawingWords, pageWords, stretchWords } from '../../words/en.js';
 import { table } from './dom.js';
 import { figuresIn } from './figures.js';
 import { lyingPair } from './pair_lying.js';
 import { standingPair } from './pair_standing.js';
 import { partsOf, titleOf } from './parts.js';
 import { hasGreatToe } from './both_socks.js';
+import { tightAtHeel } from './stretch.js';
 
 /** @typedef {import('./showing.js').Showing} Showing */
 /** @typedef {import('./dom.js').Make} Make */
@@ -47,6 +48,7 @@ export function viewPair(h, document, showing) {
       problems.length > 0 &&
         h('strong', { class: 'last-good at-drawing' }, pageWords.lastGood(lastGood)),
       h('span', {}, `${scale}${guess}`),
+      tightAtHeel(plan) !== '' && h('span', { class: 'tight-told' }, stretchWords.atHeel.caption),
       hasGreatToe(plan) && h('span', { class: 'whose' }, drawingWords.whoseFoot),
       h(
         'details',

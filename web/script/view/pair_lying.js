@@ -2,11 +2,13 @@
 import { bracketsBelow, stairAbove, stairStep } from '../draw/brackets.js';
 import { greatToes, levelLength } from '../draw/measures.js';
 import { svg, text, write } from '../draw/svg.js';
+import { tightLabel } from '../draw/tight.js';
 import { drawingWords, measureWords } from '../../words/en.js';
 import { formatPercent } from '../units.js';
 import { drawBoth, hasGreatToe, nameOfPair, widestFlat } from './both_socks.js';
 import { figuresIn } from './figures.js';
 import { bracketWords, partsOf } from './parts.js';
+import { tightAtHeel } from './stretch.js';
 
 /** @typedef {import('./showing.js').Showing} Showing */
 
@@ -44,7 +46,13 @@ export function lyingPair(document, showing) {
   const { length } = figuresIn(system);
   const fit = (wide - left - end) / (plan.totalRounds / plan.gauge.roundsPerMm);
   const scale = Math.min(fit, most / widestFlat(plan));
-  const how = { scale, gap: isPaired ? 30 : 12, rise: 22, id: 'lying' };
+  const how = {
+    scale,
+    gap: isPaired ? 30 : 12,
+    rise: 22,
+    id: 'lying',
+    heel: request.legHeightMm / plan.lengthMm,
+  };
   const { size, right, middles, node } = drawBoth(document, plan, how);
   const { above, below } = partsFrom(showing, size.round);
   // A foot's name stands at its own toe, out of the way of the brackets.
@@ -54,6 +62,7 @@ export function lyingPair(document, showing) {
   const under = top + right + named;
   const cuff = left + size.height;
   const heel = cuff - size.height * (request.legHeightMm / plan.lengthMm);
+  const tight = tightAtHeel(plan);
   const letter = (/** @type {'a' | 'b'} */ sock, /** @type {number} */ y) =>
     text(document, drawingWords.sock[sock], {
       class: 'letter',
@@ -103,5 +112,6 @@ export function lyingPair(document, showing) {
     }),
     letter('a', middles[0]),
     letter('b', middles[1]),
+    ...(tight === '' ? [] : [tightLabel(document, { x: heel, y: top + right / 2, words: tight })]),
   );
 }

@@ -2,10 +2,12 @@
 import { brackets } from '../draw/brackets.js';
 import { girth, greatToes, uprightLength } from '../draw/measures.js';
 import { svg, text } from '../draw/svg.js';
+import { tightLabel } from '../draw/tight.js';
 import { drawingWords } from '../../words/en.js';
 import { drawBoth, hasGreatToe, nameOfPair, widestFlat } from './both_socks.js';
 import { figuresIn } from './figures.js';
 import { bracketWords, isWidened, partsOf } from './parts.js';
+import { tightAtHeel } from './stretch.js';
 
 /** @typedef {import('./showing.js').Showing} Showing */
 
@@ -39,7 +41,7 @@ export function standingPair(document, showing) {
   const [gap, most] = isWidened(plan) ? [16, 122] : [36, 112];
   const fit = (tall - top - bottom) / (plan.totalRounds / plan.gauge.roundsPerMm);
   const scale = Math.min(fit, most / widestFlat(plan));
-  const how = { scale, gap, rise: 44, id: 'standing' };
+  const how = { scale, gap, rise: 44, id: 'standing', heel: request.legHeightMm / plan.lengthMm };
   const { size, right, middles, halfWidth, node } = drawBoth(document, plan, how);
   // A short sock hangs lower, its toe by the note.
   const tip = tall - bottom;
@@ -52,6 +54,7 @@ export function standingPair(document, showing) {
     const middle = left + middles[0];
     return girth(document, { from: middle - half, to: middle + half, y, turn: left - 30, field });
   };
+  const tight = tightAtHeel(plan);
   const letter = (/** @type {'a' | 'b'} */ sock, /** @type {number} */ x) =>
     text(document, hasGreatToe(plan) ? drawingWords.footOf[sock] : drawingWords.sock[sock], {
       class: 'letter',
@@ -84,5 +87,6 @@ export function standingPair(document, showing) {
       : []),
     letter('a', middles[0]),
     letter('b', middles[1]),
+    ...(tight === '' ? [] : [tightLabel(document, { x: left + right / 2, y: heel, words: tight })]),
   );
 }

@@ -1,6 +1,7 @@
 // What the views are given: the plan and how to write it. Types only.
 
 /** @typedef {import('../contract.js').Plan} Plan */
+/** @typedef {{ stitches: number, isAdvised: boolean }} Offer a count in place of one that is none */
 
 /**
  * @typedef {object} Showing
@@ -8,9 +9,10 @@
  * @property {Record<string, any>} request what it was made from
  * @property {Record<string, string>} values every asked field's value in words, by pointer
  * @property {import('../units.js').System} system
- * @property {Array<{ pointer: string, id: string, name: string, text: string }>} problems
+ * @property {Array<{ pointer: string, id: string, name: string, text: string, offers: Offer[] }>} problems
  * @property {string} lastGood what the plan was made from, at the fields now wrong
  * @property {string[]} examples the parts of the sheet that are still the example's
+ * @property {import('./stretch_scale.js').Scale} [scale] of the stretch line; left out, it takes in all
  * @property {string} trouble what keeps the page from answering, in words, or ''
  */
 export {};

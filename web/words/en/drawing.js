@@ -41,16 +41,6 @@ export const drawingWords = {
     stitches: 'stitches at its end',
     all: 'the whole sock',
   },
-  stretch: {
-    title: 'Five counts, and how far they stretch',
-    name: (/** @type {Text} */ stitches) =>
-      `How far ${stitches} stitches stretch, from rest to the most the yarn allows.`,
-    rest: 'at rest',
-    flat: 'laid flat',
-    foot: 'foot',
-    heel: 'heel',
-    widest: 'no further',
-  },
   strip: {
     name: (/** @type {Text} */ rounds) =>
       `All ${rounds} rounds as one band: a tick a round, long where stitches are added, middling where the rib moves.`,

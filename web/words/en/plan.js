@@ -5,13 +5,13 @@ import { widerWords } from './wider.js';
 
 export const planWords = {
   choices: {
-    lead: 'Each with its girth laid flat, and how much smaller than the foot it is. Tap one to try it.',
+    lead: 'Five counts, each with its girth laid flat and how much smaller than the foot that is. Tap one to try it.',
     stitches: (/** @type {number} */ n) => `${n} stitches`,
     ease: (/** @type {Text} */ ease, /** @type {boolean} */ smaller) =>
       `${ease} ${smaller ? 'smaller' : 'larger'}`,
     yarn: (/** @type {Text} */ yarn) => `${yarn} in the pair`,
     heel: (/** @type {Text} */ use, /** @type {boolean} */ passes) =>
-      passes ? `over the heel: ${use} of the stretch` : `will not go over the heel (${use})`,
+      passes ? `over the heel: ${use} of the stretch` : `too tight for the heel (${use})`,
     alike: 'both halves read the same',
     unlike: 'the halves read differently',
     advised: 'advised',
