@@ -44,11 +44,11 @@ const evaluate = (text) => Number(runInNewContext(sumOf(text)));
  *   place is worth, nothing for a count
  */
 export function doOnPaper(line) {
-  const toWhole =
-    /^(.*?)(?:, or as many as .*?)?, (to whole rounds|up to whole balls): (\d+)$/.exec(line);
+  const toWhole = /^(.*?), (to whole rounds|up to whole balls): (\d+)$/.exec(line);
   if (toWhole) {
     const [, sum, how, told] = toWhole;
-    const exact = evaluate(sum);
+    // The product is told too, rounded: it is the sum before it that counts.
+    const exact = evaluate(sum.split(' = ')[0]);
     const done = how === 'up to whole balls' ? Math.ceil(exact) : Math.floor(exact + 0.5);
     return { told: Number(told), done, last: 0 };
   }

@@ -197,7 +197,7 @@ test('how to knit it: each widening round, its line, the rib it leaves, and the 
   assert.match(told, /each half: \*k2, M1L, p3\* 5 times\./);
   assert.match(told, /k3, p3: 60 stitches a sock, 30 in each half/);
   assert.match(told, /make one purlwise/);
-  assert.match(told, /Try 6 mm, US 10, UK 4 first: it has to come to 14\.77 stitches over 10 cm/);
+  assert.match(told, /Try 6.mm, US.10, UK.4 first: it has to come to 14\.77 stitches over 10.cm/);
   assert.match(told, /new swatch/);
   const rows = await page
     .locator('.wider .lines tbody tr')
@@ -219,7 +219,7 @@ test('the other units tell the same leg', async () => {
   await page.getByRole('radio', { name: 'in', exact: true }).check();
   const told = await textOf(page, '.wider');
   assert.match(told, /From 9⅛ in above the floor/);
-  assert.match(told, /it has to come to 15\.01 stitches over 4 in/);
+  assert.match(told, /it has to come to 15\.01 stitches over 4.in/);
 });
 
 test('a leg that need not widen has no such part, row or mark', async () => {

@@ -58,14 +58,14 @@ export const makingLines = {
     {
       of: ['lengthMm', 'roundsPerMm', 'exact', 'rounds'],
       say: ({ lengthMm, roundsPerMm, exact, rounds }, { length, an }) =>
-        `${lengthMm} × ${roundsPerMm} rounds ${an} ${length} is ${exact}, to whole rounds: ${rounds}`,
+        `${lengthMm} × ${roundsPerMm} rounds ${an} ${length} = ${exact}, to whole rounds: ${rounds}`,
     },
   ],
   cuff_rounds: [
     {
       of: ['cuffMm', 'roundsPerMm', 'exact', 'rounds'],
       say: ({ cuffMm, roundsPerMm, exact, rounds }, { length, an }) =>
-        `cuff ${cuffMm} × ${roundsPerMm} rounds ${an} ${length} is ${exact}, to whole rounds: ${rounds}`,
+        `cuff ${cuffMm} × ${roundsPerMm} rounds ${an} ${length} = ${exact}, to whole rounds: ${rounds}`,
     },
   ],
   spiral_rounds: [
