@@ -3,6 +3,13 @@ import { buildForm, examplesLeft, readDraft, showForm, valuesOf } from './form.j
 import { startState } from './state.js';
 import { showCare, showPlan } from './view.js';
 
+// What lies below the first screen waits for the page's own first answer: a kilobyte of it is a tenth of a
+// second on a slow line, and nobody has scrolled there by then. The same for the stretch line of a
+// width that is neither a phone's nor a desk's.
+const later = ['buy', 'knit', 'working', 'strip', 'scatter', 'two-ways', 'substitute']
+  .map((name) => `[data-view="${name}"] > *`)
+  .concat('[data-view="choices"] .middle-only');
+
 /**
  * @param {Document} document
  * @param {(question: string, request: unknown) => any} answer
@@ -25,4 +32,5 @@ export async function firstPaint(document, answer) {
     examples: examplesLeft(state),
     trouble: '',
   });
+  for (const node of document.querySelectorAll(later.join())) node.remove();
 }
