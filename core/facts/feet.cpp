@@ -89,16 +89,13 @@ constexpr std::array<ChildRow, 14> kChildren = {{
 
 // ball girth = constant + per_length x foot length, from ANSUR II, derived; the residual SD beside
 // it.
-constexpr GirthLine kManBall = {Length::from_mm(92.2), 0.590};
-constexpr Length kManBallSpread = Length::from_mm(10.4);
-constexpr GirthLine kWomanBall = {Length::from_mm(86.9), 0.573};
-constexpr Length kWomanBallSpread = Length::from_mm(9.4);
+constexpr GirthLine kManBall = {Length::from_mm(92.2), 0.590, Length::from_mm(10.4), 0};
+constexpr GirthLine kWomanBall = {Length::from_mm(86.9), 0.573, Length::from_mm(9.4), 0};
 
 // ASSUMPTION: a child's ball girth is 0.97 of the foot's length, a chubbier foot than the adults'
 // 0.93. Its spread, ASSUMPTION: 6 % of the girth, from the adults' 4.5 % about their own share and
 // the 4 % between their share and this one, in quadrature.
-constexpr GirthLine kChildBall = {Length::from_mm(0), 0.97};
-constexpr double kChildBallSpread = 0.06;
+constexpr GirthLine kChildBall = {Length::from_mm(0), 0.97, Length::from_mm(0), 0.06};
 
 }  // namespace
 
@@ -131,15 +128,7 @@ GirthLine ball_girth_line(Body body) {
 EstimatedGirth ball_girth_from_length(Body body, Length foot_length) {
   const GirthLine line = ball_girth_line(body);
   const Length girth = line.constant + line.per_length * foot_length;
-  switch (body) {
-    case Body::woman:
-      return {girth, kWomanBallSpread};
-    case Body::man:
-      return {girth, kManBallSpread};
-    case Body::child:
-      break;
-  }
-  return {girth, kChildBallSpread * girth};
+  return {girth, line.spread + line.spread_share * girth};
 }
 
 }  // namespace twinround

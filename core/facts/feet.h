@@ -60,10 +60,13 @@ struct EstimatedGirth {
   Length girth;
   Length spread;
 };
-// The line that the estimate lies on: girth = constant + per_length x foot length.
+// The line that the estimate lies on: girth = constant + per_length x foot length, give or take
+// `spread` and `spread_share` of the girth.
 struct GirthLine {
   Length constant;
   double per_length = 0;
+  Length spread;
+  double spread_share = 0;
 };
 GirthLine ball_girth_line(Body body);
 EstimatedGirth ball_girth_from_length(Body body, Length foot_length);

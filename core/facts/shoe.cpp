@@ -31,15 +31,15 @@ constexpr Length kUkHalfGap = kThirdInch / 2.0;
 ShoeRule shoe_rule(ShoeScale scale) {
   switch (scale) {
     case ShoeScale::mondopoint:
-      return {Length::from_mm(1.0), 0.0};
+      return {Length::from_mm(1.0), 0.0, kMondopointStep};
     case ShoeScale::eu:
-      return {kEuropeanStep, -kEuropeanZero};
+      return {kEuropeanStep, -kEuropeanZero, kEuropeanStep};
     case ShoeScale::us_men:
-      return {kThirdInch, kUsMenThirds};
+      return {kThirdInch, kUsMenThirds, kThirdInch};
     case ShoeScale::us_women:
-      return {kThirdInch, kUsWomenThirds};
+      return {kThirdInch, kUsWomenThirds, kThirdInch};
     case ShoeScale::uk:
-      return {kThirdInch, kUkThirds};
+      return {kThirdInch, kUkThirds, kThirdInch + kUkHalfGap};
   }
   ShoeRule nothing;  // no such scale; no caller's range accepts a length of nothing
   return nothing;
@@ -47,18 +47,7 @@ ShoeRule shoe_rule(ShoeScale scale) {
 
 ShoeFoot foot_from_shoe(ShoeScale scale, double size) {
   const ShoeRule rule = shoe_rule(scale);
-  const Length length = rule.step * (size + rule.offset);
-  switch (scale) {
-    case ShoeScale::mondopoint:
-      return {length, kMondopointStep};
-    case ShoeScale::uk:
-      return {length, rule.step + kUkHalfGap};
-    case ShoeScale::eu:
-    case ShoeScale::us_men:
-    case ShoeScale::us_women:
-      break;
-  }
-  return {length, rule.step};
+  return {rule.step * (size + rule.offset), rule.uncertainty};
 }
 
 }  // namespace twinround

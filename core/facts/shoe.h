@@ -13,12 +13,13 @@ enum class ShoeScale { mondopoint, eu, us_men, us_women, uk };
 struct ShoeRule {
   Length step;  // of one whole number; of mondopoint, whose sizes are 5 mm apart, 1 mm
   double offset = 0;
+  Length uncertainty;  // give or take: one size of the scale (uk: and half its rules' gap)
 };
 ShoeRule shoe_rule(ShoeScale scale);
 
 struct ShoeFoot {
   Length length;       // the middle of what the size means
-  Length uncertainty;  // give or take: one size of the scale (uk: and half its rules' gap)
+  Length uncertainty;  // give or take, as the scale's rule says
 };
 
 // Foot length for a size. Not range-checked: an absurd size gives an absurd length, which the

@@ -4,12 +4,11 @@
 #include <cmath>
 #include <cstddef>
 
+#include "quadrature.h"
+
 namespace twinround {
 
 namespace {
-
-// As kUnwashedStitchError, of the rounds: kc from 5.0 to 5.3.
-const double kUnwashedRoundError = (5.3 - 5.0) / (2.0 * std::sqrt(3.0) * 5.15);
 
 // One direction of the swatch: how many, over what length.
 struct Counted {
@@ -61,11 +60,7 @@ double pooled_error(const std::vector<Counted>& readings, double cv) {
   const double n = static_cast<double>(readings.size());
   const double place = std::max(cv, kLeastScatter);
   const double ends = kEndError * std::sqrt(n) / pooled(readings).count;
-  return std::sqrt(place * place / n + ends * ends);
-}
-
-double quadrature(double a, double b) {
-  return std::sqrt(a * a + b * b);
+  return in_quadrature(place / std::sqrt(n), ends);
 }
 
 }  // namespace
@@ -99,8 +94,9 @@ Gauge gauge_from_readings(const std::vector<Reading>& readings, bool washed) {
   gauge.stitches = StitchGauge::per(stitches.count, stitches.along);
   gauge.rounds = RoundGauge::per(rounds.count, rounds.along);
   gauge.stitches_error =
-      quadrature(pooled_error(across, scatter(across)), washed ? 0 : kUnwashedStitchError);
-  gauge.rounds_error = quadrature(pooled_error(up, scatter(up)), washed ? 0 : kUnwashedRoundError);
+      in_quadrature(pooled_error(across, scatter(across)), washed ? 0 : kUnwashedStitchError);
+  gauge.rounds_error =
+      in_quadrature(pooled_error(up, scatter(up)), washed ? 0 : kUnwashedRoundError);
   gauge.source = GaugeSource::swatch;
   return gauge;
 }
@@ -108,7 +104,7 @@ Gauge gauge_from_readings(const std::vector<Reading>& readings, bool washed) {
 Gauge gauge_from_rib(const Gauge& rib_gauge, double contraction, double contraction_error) {
   Gauge gauge = rib_gauge;
   gauge.stitches = rib_gauge.stitches * contraction;
-  gauge.stitches_error = quadrature(rib_gauge.stitches_error, contraction_error);
+  gauge.stitches_error = in_quadrature(rib_gauge.stitches_error, contraction_error);
   gauge.source = GaugeSource::rib_swatch;
   return gauge;
 }

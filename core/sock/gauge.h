@@ -63,9 +63,10 @@ inline constexpr double kEndError = 0.204;  // sqrt(2) x 0.5/sqrt(12), in stitch
 // No hand and no ruler does better than this from place to place. ASSUMPTION.
 inline constexpr double kLeastScatter = 0.02;
 // What washing may still change in an unwashed swatch: Munden's kw runs from 3.8 (dry) to 4.1 (wet
-// relaxed; 1959, from memory); taken as uniform over that span, (4.1 - 3.8)/(2 sqrt(3) x 3.95).
-// ASSUMPTION.
+// relaxed; 1959, from memory) and kc from 5.0 to 5.3; taken as uniform over that span,
+// (4.1 - 3.8)/(2 sqrt(3) x 3.95) and (5.3 - 5.0)/(2 sqrt(3) x 5.15). ASSUMPTION.
 inline constexpr double kUnwashedStitchError = 0.0219246938;
+inline constexpr double kUnwashedRoundError = 0.0168160273;
 
 // Coefficient of variation of the readings' own gauges (n - 1; 0 for one reading): first the
 // stitches, then the rounds.

@@ -5,6 +5,7 @@
 
 #include "pace.h"
 #include "plan_parts.h"
+#include "quadrature.h"
 #include "rounding.h"
 #include "spiral.h"
 #include "tube.h"
@@ -141,9 +142,7 @@ Plan composed(const PlanRequest& request, const FabricFigures& fabric, const Pla
               Stitches n, const SockOfCount& sock) {
   Plan plan;
   plan.gauge = fabric.gauge;
-  plan.readings =
-      gauge_of_each(request.swatch.readings,
-                    request.swatch.fabric == Fabric::rib ? fabric.contraction.factor : 1.0);
+  plan.readings = fabric.readings;
   plan.category = fabric.category.number;
   plan.category_given = fabric.category_given;
   plan.foot = foot;
@@ -153,6 +152,7 @@ Plan composed(const PlanRequest& request, const FabricFigures& fabric, const Pla
   plan.finished_girth = n / fabric.gauge.stitches;
   plan.rest_girth = plan.finished_girth * fabric.contraction.factor;
   plan.widest_girth = fabric.widest * n.value();
+  plan.pass_girth = kPassUse * plan.widest_girth;
   plan.heel_use = girth_use(heel_to_pass(foot), n, fabric.widest);
   plan.halves_alike = halves_alike(n, request.rib.repeat());
   plan.choices = choices_around(request, fabric, foot, n);
@@ -181,8 +181,9 @@ Plan composed(const PlanRequest& request, const FabricFigures& fabric, const Pla
   plan.girth_error = fabric.gauge.stitches_error;
   plan.rest_girth_error = fabric.rest_error;
   plan.heel_use_error = fabric.widest_error;
-  plan.time_error = yarn_error(fabric.gauge.stitches_error, fabric.gauge.rounds_error,
-                               pace_error(request.stitches_per_minute));
+  // The counts of stitches and of rounds move with the gauge, and the pace stands by itself.
+  plan.time_error = in_quadrature(fabric.gauge.stitches_error, fabric.gauge.rounds_error,
+                                  pace_error(request.stitches_per_minute));
   plan_rounds(plan, request.toe_shape);
   return plan;
 }

@@ -134,6 +134,7 @@ struct Plan {
   Length finished_girth;  // laid flat in stockinette, both sides
   Length rest_girth;      // the rib pulled in
   Length widest_girth;    // the geometric limit
+  Length pass_girth;      // the most of it to plan with: a larger girth does not pass
   double heel_use = 0;
   bool halves_alike = false;
   std::vector<Choice> choices;

@@ -1,7 +1,7 @@
 #include <algorithm>
-#include <cmath>
 
 #include "plan_parts.h"
+#include "quadrature.h"
 
 namespace twinround {
 
@@ -33,10 +33,7 @@ double rest_error(const PlanRequest& request, const FabricFigures& fabric) {
   if (fabric.gauge.source == GaugeSource::rib_swatch) {
     return gauge_from_readings(request.swatch.readings, request.swatch.washed).stitches_error;
   }
-  // Not std::hypot: its last bit differs between the native and the WebAssembly library.
-  const double gauge = fabric.gauge.stitches_error;
-  const double rib = fabric.contraction.error;
-  return std::sqrt(gauge * gauge + rib * rib);
+  return in_quadrature(fabric.gauge.stitches_error, fabric.contraction.error);
 }
 
 // How far hands and a ruler may be off in stretching a swatch to its end, relative. ASSUMPTION.
@@ -46,8 +43,8 @@ constexpr double kStretchError = 0.05;
 // square root of both gauges, so half of each error comes through.
 double limit_error(const FabricFigures& fabric, Length washed_loop) {
   if (fabric.weighed_loop && *fabric.weighed_loop <= washed_loop) return kWeighedError;
-  return yarn_error(fabric.gauge.stitches_error / 2.0, fabric.gauge.rounds_error / 2.0,
-                    kGeometryError);
+  return in_quadrature(fabric.gauge.stitches_error / 2.0, fabric.gauge.rounds_error / 2.0,
+                       kGeometryError);
 }
 
 bool stretch_is_usable(const SwatchInput& swatch) {
@@ -86,6 +83,8 @@ Result<FabricFigures> plan_fabric(const PlanRequest& request) {
   FabricFigures fabric;
   fabric.contraction = rib_contraction(request.rib);
   fabric.gauge = swatched ? swatch_gauge(swatch, fabric.contraction) : gauge_from_label(*named);
+  const bool in_rib = fabric.gauge.source == GaugeSource::rib_swatch;
+  fabric.readings = gauge_of_each(swatch.readings, in_rib ? fabric.contraction.factor : 1.0);
   fabric.rest_error = rest_error(request, fabric);
   fabric.category_given = named.has_value();
   fabric.category = named ? *named : yarn_category_for(fabric.gauge.stitches);

@@ -1,7 +1,7 @@
-#include <cmath>
 #include <string>
 
 #include "plan_parts.h"
+#include "quadrature.h"
 #include "rounding.h"
 
 namespace twinround {
@@ -41,11 +41,8 @@ FootFigure measured_or(const std::optional<Length>& value, Length estimate) {
 // The residual spread and what the unsure length carries over to the girth, in quadrature.
 FootFigure estimated_ball_girth(Body body, const FootFigure& length) {
   const EstimatedGirth estimate = ball_girth_from_length(body, length.value);
-  const EstimatedGirth longer = ball_girth_from_length(body, length.value + length.spread);
-  const double carried = (longer.girth - estimate.girth).mm();
-  const double residual = estimate.spread.mm();
-  return {estimate.girth, true,
-          Length::from_mm(std::sqrt(residual * residual + carried * carried))};
+  const Length carried = ball_girth_line(body).per_length * length.spread;
+  return {estimate.girth, true, Length::from_mm(in_quadrature(estimate.spread.mm(), carried.mm()))};
 }
 
 // Fills what is known; says what is missing or no foot.

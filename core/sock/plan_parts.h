@@ -15,6 +15,7 @@ Result<PlannedFoot> plan_foot(const FootInput& foot);
 // Gauge, and the yarn in a stitch with how wide it goes.
 struct FabricFigures {
   Gauge gauge;
+  std::vector<ReadingGauge> readings;
   YarnCategory category;
   bool category_given = false;
   Contraction contraction;

@@ -1,7 +1,6 @@
 #include "yarn_need.h"
 
-#include <cmath>
-
+#include "quadrature.h"
 #include "rounding.h"
 
 namespace twinround {
@@ -47,8 +46,7 @@ double stripe_rounds(Length stripe, Length loop, Stitches n) {
 double yarn_error(double stitches_error, double rounds_error, double model_error) {
   // The stitch and round counts move with the gauge, so both errors stand in full: never less than
   // the truth, and for loop geometry, where a loop shrinks as the gauge grows, up to twice it.
-  return std::sqrt(stitches_error * stitches_error + rounds_error * rounds_error +
-                   model_error * model_error);
+  return in_quadrature(stitches_error, rounds_error, model_error);
 }
 
 }  // namespace twinround

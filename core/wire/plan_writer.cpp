@@ -132,6 +132,7 @@ void write_count(JsonWriter& json, const Plan& plan) {
   json.key("finishedGirthMm").real(plan.finished_girth.mm());
   json.key("restGirthMm").real(plan.rest_girth.mm());
   json.key("widestGirthMm").real(plan.widest_girth.mm());
+  json.key("passGirthMm").real(plan.pass_girth.mm());
   json.key("heelUse").real(plan.heel_use);
   json.key("heelUseError").real(plan.heel_use_error);
   json.key("passUse").real(kPassUse);

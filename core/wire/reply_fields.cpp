@@ -98,6 +98,7 @@ constexpr Field kFields[] = {
     has("/finishedGirthMm", kReal, "mm", "Girth laid flat in stockinette"),
     has("/restGirthMm", kReal, "mm", "Girth at rest, the rib pulled in"),
     has("/widestGirthMm", kReal, "mm", "Girth past which the fabric cannot stretch"),
+    has("/passGirthMm", kReal, "mm", "The largest girth that still counts as passing"),
     has("/heelUse", kReal, "", "Share of the widest girth that passing the heel takes"),
     has("/heelUseError", kReal, "", "Its relative give or take"),
     has("/passUse", kReal, "", "The largest share that still counts as passing"),

@@ -4,8 +4,9 @@ import http from 'node:http';
 import zlib from 'node:zlib';
 
 import { loadCore } from '../../tools/js/load_core.mjs';
-import { at, fromBrowserTests } from '../../tools/js/paths.mjs';
+import { at } from '../../tools/js/paths.mjs';
 import { runCommand } from '../../tools/js/run_command.mjs';
+import { launchChromium } from '../browser/chromium.mjs';
 
 const requestFile = at('tests', 'bench', 'request.json');
 
@@ -118,20 +119,8 @@ async function keystroke(browser, url) {
 }
 
 async function browserTimes(html) {
-  const { chromium } = fromBrowserTests('playwright-core');
   const server = await hostOf(html);
-  const browser = await chromium.launch({
-    executablePath: '/usr/bin/chromium',
-    args: [
-      '--no-sandbox',
-      '--disable-gpu',
-      '--disable-quic',
-      '--no-first-run',
-      '--disable-background-networking',
-      '--disable-component-update',
-      '--disable-sync',
-    ],
-  });
+  const browser = await launchChromium();
   const url = `http://127.0.0.1:${server.address().port}/`;
   const times = { fast: [], slow: [] };
   let key;

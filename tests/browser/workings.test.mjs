@@ -21,20 +21,10 @@ before(async () => {
 });
 after(() => end());
 
-const reading = { stitches: 20, widthMm: 101.6, rounds: 28, heightMm: 101.6 };
-const asked = {
-  version: 1,
-  swatch: { readings: [reading], needleMm: 4.5 },
-  yarn: { category: 4, ballG: 100, ballM: 200 },
-  foot: {
-    lengthMm: 246,
-    ballGirthMm: 228,
-    heelAnkleGirthMm: 310,
-    ankleGirthMm: 216,
-    calfGirthMm: 373,
-  },
-  legHeightMm: 200,
-};
+const asked = JSON.parse(
+  readFileSync(new URL('../golden/contract-example/request.json', import.meta.url), 'utf8'),
+);
+const [reading] = asked.swatch.readings;
 const requests = {
   'one reading': asked,
   'three readings': {

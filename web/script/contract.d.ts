@@ -215,6 +215,8 @@ export type Plan = {
   restGirthMm: number;
   /** Girth past which the fabric cannot stretch (mm). */
   widestGirthMm: number;
+  /** The largest girth that still counts as passing (mm). */
+  passGirthMm: number;
   /** Share of the widest girth that passing the heel takes. */
   heelUse: number;
   /** Its relative give or take. */

@@ -7,21 +7,19 @@
 
 #include "sock_examples.h"
 #include "toe.h"
+#include "toe_examples.h"
 
 namespace twinround {
 namespace {
 
 using test::mirrored;
-using test::mm;
 using test::planned;
 using test::stitch_by_stitch;
+using test::toe_for;
 using test::woman_in_worsted;
 
-ToeInput toe_for(int n, double rounds_asked = 17) {
-  ToeInput input;
-  input.stitches = Stitches(n);
-  input.foot_length = mm(100);
-  input.gauge = RoundGauge::per_mm(rounds_asked / 25);  // a quarter of 100 mm
+ToeInput differing_toe(int stitches, double rounds_of_foot_quarter = 17) {
+  ToeInput input = toe_for(stitches, rounds_of_foot_quarter);
   input.shape = ToeShape::left_right;
   return input;
 }
@@ -45,7 +43,7 @@ TEST(LeftRightToe, IsShapedAsWorkedByHand) {
   // (7 plain) 8, and the sixth at 5.5 and over: 9.
   // Little side: ideal 6x = 0.375 (j - 1); due at 0.5: round 3 (0.75); 1.5: 5 (1.5 exactly); 2.5: 8
   // (2.625); 3.5: 11 (3.75); 4.5: 13 (4.5); 5.5: 16 (5.625).
-  const Toe toe = shape_toe(toe_for(40));
+  const Toe toe = shape_toe(differing_toe(40));
   EXPECT_EQ(sides_of(toe), ".gb.bg.bg.l.l..l.");
   EXPECT_EQ(toe.counts,
             (std::vector<int>{16, 18, 22, 22, 26, 28, 28, 32, 34, 34, 36, 36, 38, 38, 38, 40, 40}));
@@ -54,7 +52,7 @@ TEST(LeftRightToe, IsShapedAsWorkedByHand) {
 TEST(LeftRightToe, EndsOnTheCountOfTheOtherShapesInAsManyRounds) {
   for (int n = 8; n <= 400; n += 2) {
     for (const double rounds : {0.0, 9.0, 17.0, 40.0, 111.0}) {
-      ToeInput input = toe_for(n, rounds);
+      ToeInput input = differing_toe(n, rounds);
       const Toe differ = shape_toe(input);
       input.shape = ToeShape::round;
       const Toe alike = shape_toe(input);
@@ -69,14 +67,14 @@ TEST(LeftRightToe, EndsOnTheCountOfTheOtherShapesInAsManyRounds) {
 TEST(LeftRightToe, WidensBothSidesAlikeInTheEndAndNeverInThreeRoundsTogether) {
   for (int n = 8; n <= 400; n += 2) {
     for (const double rounds : {0.0, 5.0, 12.0, 17.0, 40.0, 111.0}) {
-      const std::string sides = sides_of(shape_toe(toe_for(n, rounds)));
+      const std::string sides = sides_of(shape_toe(differing_toe(n, rounds)));
       SCOPED_TRACE(std::to_string(n) + " stitches: " + sides);
       const auto both = std::count(sides.begin(), sides.end(), 'b');
       const auto great = std::count(sides.begin(), sides.end(), 'g');
       const auto little = std::count(sides.begin(), sides.end(), 'l');
       ASSERT_EQ(great, little);
       ASSERT_EQ(4 * both + 2 * great + 2 * little,
-                n - shape_toe(toe_for(n, rounds)).cast_on.value());
+                n - shape_toe(differing_toe(n, rounds)).cast_on.value());
       ASSERT_EQ(sides.front(), '.');
       int together = 0;
       for (const char side : sides) {
@@ -88,7 +86,7 @@ TEST(LeftRightToe, WidensBothSidesAlikeInTheEndAndNeverInThreeRoundsTogether) {
 }
 
 TEST(LeftRightToe, TheGreatSideIsAheadUntilTheLittleOneHasCaughtUp) {
-  const std::string sides = sides_of(shape_toe(toe_for(64, 24)));
+  const std::string sides = sides_of(shape_toe(differing_toe(64, 24)));
   int ahead = 0;
   int most = 0;
   for (const char side : sides) {

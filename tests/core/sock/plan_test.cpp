@@ -27,6 +27,7 @@ TEST(Plan, IsAsWorkedByHandAcrossTheSock) {
   EXPECT_NEAR(plan.finished_girth.mm(), 203.2, 1e-9);   // 40 x 5.08
   EXPECT_NEAR(plan.rest_girth.mm(), 142.24, 1e-9);      // k2 p2 pulls in to 0.70
   EXPECT_NEAR(plan.widest_girth.mm(), 399.0769, 5e-5);  // 40 x 19.95384/2
+  EXPECT_NEAR(plan.pass_girth.mm(), 339.2153, 5e-5);    // 0.85 of that
   EXPECT_NEAR(plan.heel_use, 0.7767927, 5e-8);          // 310/399.0769
   EXPECT_TRUE(plan.ribs_that_fit.empty());
   // The edge at 200 mm lies 89.3 of 228.78 mm up from ankle to calf: 216 + 0.39033 x 157 = 277.28.

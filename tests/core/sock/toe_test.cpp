@@ -8,21 +8,14 @@
 #include <vector>
 
 #include "sock_examples.h"
+#include "toe_examples.h"
 
 namespace twinround {
 namespace {
 
 using test::mm;
 using test::stitch_by_stitch;
-
-ToeInput toe_for(int stitches, double rounds_of_foot_quarter = 17) {
-  ToeInput input;
-  input.stitches = Stitches(stitches);
-  // A foot of 4 rounds a millimetre's quarter: share 0.25 of it is `rounds_of_foot_quarter` rounds.
-  input.foot_length = mm(240);
-  input.gauge = RoundGauge::per_mm(rounds_of_foot_quarter / 60);
-  return input;
-}
+using test::toe_for;
 
 std::vector<int> steps_of(const Toe& toe) {
   std::vector<int> steps;

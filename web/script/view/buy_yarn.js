@@ -1,8 +1,7 @@
 // The yarn to buy: how much, in how many balls, and how it is shared between the socks.
-import { formatPercent } from '../units.js';
 import { buyWords as words } from '../../words/en.js';
 import { figuresIn } from './figures.js';
-import { takesIn } from './give_or_take.js';
+import { sayMargin, takesIn } from './give_or_take.js';
 import { guessMark } from './guess.js';
 import { sum } from './sum.js';
 
@@ -66,7 +65,7 @@ export function aboutYarn(h, showing) {
   const { plan, system } = showing;
   const { yarn } = plan;
   const figures = figuresIn(system);
-  const margin = formatPercent(yarn.mWithMargin / yarn.mPerPair - 1);
+  const margin = sayMargin(showing);
   return [
     h(
       'p',

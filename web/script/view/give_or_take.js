@@ -15,3 +15,7 @@ export function takesIn({ plan, system }) {
     heelUse: formatPercent(plan.heelUse * plan.heelUseError),
   };
 }
+
+/** What is bought to spare, as a share of the pair's yarn. @param {Pick<Showing, 'plan'>} showing */
+export const sayMargin = ({ plan }) =>
+  formatPercent(plan.working.find(({ figure }) => figure === 'mWithMargin')?.numbers.margin ?? 0);

@@ -3,7 +3,7 @@
 import { formatCount, formatPercent, formatTime } from '../units.js';
 import { noteWords as words } from '../../words/en.js';
 import { figuresIn } from './figures.js';
-import { takesIn } from './give_or_take.js';
+import { sayMargin, takesIn } from './give_or_take.js';
 import { explainGuess, guessMark } from './guess.js';
 import { markLastGood } from './page_state.js';
 
@@ -16,7 +16,7 @@ export function viewNote(h, showing) {
   const { length, yarn } = figuresIn(system);
   const take = takesIn(showing);
   const wraps = formatCount(plan.castOn.wraps);
-  const margin = formatPercent(plan.yarn.mWithMargin / plan.yarn.mPerPair - 1);
+  const margin = sayMargin(showing);
   /** @param {string} name @param {string} label @param {string} figure @param {string} [more] */
   const line = (name, label, figure, more = '') => {
     const mark = guessMark(h, showing, name);

@@ -6,7 +6,8 @@ import { svg, write } from '../draw/svg.js';
 import { stretchWords } from '../../words/en.js';
 import { formatCount, formatPercent, toBase } from '../units.js';
 import { figuresIn } from './figures.js';
-import { freshScale, passLimit } from './stretch_scale.js';
+import { takesIn } from './give_or_take.js';
+import { freshScale } from './stretch_scale.js';
 
 /** @typedef {import('./showing.js').Showing} Showing */
 /** @typedef {import('../contract.js').Plan} Plan */
@@ -23,7 +24,7 @@ export function sayFlat({ plan, system }) {
   const { length } = figuresIn(system);
   return words.flat(
     together(length(plan.finishedGirthMm)),
-    together(length(plan.finishedGirthMm * plan.girthError)),
+    together(takesIn({ plan, system }).girth),
   );
 }
 
@@ -48,7 +49,7 @@ function marksOf({ plan, system }) {
   const isTight = tightAtHeel(plan) !== '';
   const hasOwnTube = plan.edgeStitches !== plan.stitchCount;
   const edge = plan.legFit.edgeGirthMm;
-  const isEdgeTight = !hasOwnTube && edge > passLimit(plan);
+  const isEdgeTight = !hasOwnTube && edge > plan.passGirthMm;
   const mark = (
     /** @type {number} */ mm,
     /** @type {string} */ name,
@@ -71,7 +72,7 @@ function marksOf({ plan, system }) {
       isTight ? names.tooTight(length(plan.foot.heelToPassMm)) : undefined,
     ),
 
-    mark(passLimit(plan), names.limit, 'own'),
+    mark(plan.passGirthMm, names.limit, 'own'),
     mark(plan.widestGirthMm, names.widest, 'own'),
   ];
 }
@@ -152,7 +153,7 @@ export function viewStretch(document, showing, { width, grain, only }) {
       x,
       rest: plan.restGirthMm,
       widest: plan.widestGirthMm,
-      limit: passLimit(plan),
+      limit: plan.passGirthMm,
       scale,
       grain,
     }),

@@ -5,9 +5,6 @@
 /** @typedef {import('../contract.js').Plan} Plan */
 /** @typedef {{ from: number, to: number }} Scale in millimetres */
 
-/** Past this the sock would not pass. @param {Plan} plan */
-export const passLimit = (plan) => plan.passUse * plan.widestGirthMm;
-
 /** Takes in everything that is marked. @param {Plan} plan @returns {Scale} */
 export function freshScale(plan) {
   const { ballGirthMm, heelToPassMm } = plan.foot;
@@ -21,7 +18,7 @@ export function freshScale(plan) {
 
 /** Whether a scale shows enough of a plan; its very ends may run off. @param {Scale} scale @param {Plan} plan */
 const shows = ({ from, to }, plan) =>
-  [plan.finishedGirthMm, passLimit(plan), plan.foot.heelToPassMm].every(
+  [plan.finishedGirthMm, plan.passGirthMm, plan.foot.heelToPassMm].every(
     (mm) => mm >= from && mm <= to,
   );
 

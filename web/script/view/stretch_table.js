@@ -4,7 +4,6 @@ import { formatCount, formatPercent } from '../units.js';
 import { table } from './dom.js';
 import { figuresIn } from './figures.js';
 import { tightAtHeel } from './stretch.js';
-import { passLimit } from './stretch_scale.js';
 
 /** @typedef {import('./showing.js').Showing} Showing */
 /** @typedef {import('./dom.js').Make} Make */
@@ -41,7 +40,7 @@ export function tableOfStretch(h, { plan, system }) {
     [foot.ballGirthMm, words.foot, source(foot.ballGirthEstimated)],
     [plan.legFit.edgeGirthMm, words.edge, edgeRemark(plan)],
     [foot.heelToPassMm, words.heel, heelRemark(plan)],
-    [passLimit(plan), words.limit, words.limitShare(formatPercent(plan.passUse))],
+    [plan.passGirthMm, words.limit, words.limitShare(formatPercent(plan.passUse))],
     [plan.widestGirthMm, words.widest, ''],
   ]);
   rows.sort(([one], [other]) => one - other);

@@ -5,6 +5,20 @@ import { ease } from './working_text.js';
 
 /** @typedef {import('./working_text.js').Line} Line */
 
+/** A rib swatch is as tall as any other. @type {Line[]} */
+const roundsAndReadings = [
+  {
+    of: ['rounds', 'heightMm', 'roundsPerMm'],
+    say: ({ rounds, heightMm, roundsPerMm }, { length, an }) =>
+      `${rounds} rounds ÷ ${heightMm} = ${roundsPerMm} rounds ${an} ${length}`,
+  },
+  {
+    of: ['readings'],
+    say: ({ readings }) =>
+      readings === '1' ? 'one reading' : `all ${readings} readings added up first`,
+  },
+];
+
 // Scatter of the readings and their ends, each squared; what a wash or a rib adds comes behind.
 const readingErrors = ['readings', 'stitches', 'cv', 'leastCv', 'endError', 'relativeError'];
 const sumOfErrors = (
@@ -44,16 +58,7 @@ export const fitLines = {
       say: ({ stitches, widthMm, stitchesPerMm }, { length, an }) =>
         `${stitches} stitches ÷ ${widthMm} = ${stitchesPerMm} stitches ${an} ${length}`,
     },
-    {
-      of: ['rounds', 'heightMm', 'roundsPerMm'],
-      say: ({ rounds, heightMm, roundsPerMm }, { length, an }) =>
-        `${rounds} rounds ÷ ${heightMm} = ${roundsPerMm} rounds ${an} ${length}`,
-    },
-    {
-      of: ['readings'],
-      say: ({ readings }) =>
-        readings === '1' ? 'one reading' : `all ${readings} readings added up first`,
-    },
+    ...roundsAndReadings,
   ],
   gauge_from_rib: [
     {
@@ -61,16 +66,7 @@ export const fitLines = {
       say: ({ stitches, widthMm, contraction, stitchesPerMm }, { length, an }) =>
         `${stitches} stitches ÷ ${widthMm} × ${contraction} = ${stitchesPerMm} stitches ${an} ${length}`,
     },
-    {
-      of: ['rounds', 'heightMm', 'roundsPerMm'],
-      say: ({ rounds, heightMm, roundsPerMm }, { length, an }) =>
-        `${rounds} rounds ÷ ${heightMm} = ${roundsPerMm} rounds ${an} ${length}`,
-    },
-    {
-      of: ['readings'],
-      say: ({ readings }) =>
-        readings === '1' ? 'one reading' : `all ${readings} readings added up first`,
-    },
+    ...roundsAndReadings,
   ],
   gauge_from_label: [
     {
