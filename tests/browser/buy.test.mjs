@@ -45,9 +45,36 @@ test('before the swatch the shop’s questions are answered, each figure with it
   );
 });
 
+test('a guess is marked wherever a figure that hangs on it stands', async () => {
+  const { page } = await open();
+  await inTheShop(page);
+  const ringed = (selector) =>
+    page.evaluate((css) => {
+      const texts = [...document.querySelectorAll(css)].map((node) => node.textContent);
+      return [texts.length, texts.filter((text) => text.includes('○')).length];
+    }, selector);
+  assert.deepEqual(await ringed('.choice .tag'), [5, 5]);
+  assert.deepEqual(await ringed('.pair.wide-only .part-name'), [4, 3]); // and how the rib moves
+  assert.deepEqual(await ringed('.strip.wide-only .strip-text'), [3, 3]);
+  // The foot was measured here, and the leg and the heel are the example's no more.
+  assert.deepEqual(await ringed('.stretch.wide-only .stretch-figure'), [6, 5]);
+  // All but the sock's length, which is the tape's; what each foot is told from is no guess of ours.
+  const plain = await page.evaluate(() =>
+    [...document.querySelectorAll('.working')]
+      .filter((entry) => !entry.querySelector('.came-to').textContent.includes('○'))
+      .map((entry) => entry.querySelector('.figure-name').textContent),
+  );
+  assert.deepEqual(plain, ['Length of the sock']);
+  assert.equal(await page.locator('#knit h3 .guess').count(), 5);
+  for (const place of ['figcaption', '[data-key="of-choices"]', '#workings .lead']) {
+    assert.match(await page.locator(place).innerText(), /○.marks a guess\./, place);
+  }
+});
+
 test('a figure that nothing guessed touches carries no mark', async () => {
   const { page } = await open();
   assert.equal(await page.locator('.guess').count(), 0);
+  assert.doesNotMatch(await page.textContent('main'), /○/);
   // The heel alone unmeasured: only what it touches.
   await page.locator('#f-foot-heelAnkleGirthMm').fill('');
   assert.equal(await page.locator('.hand .guess').count(), 0);

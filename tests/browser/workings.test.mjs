@@ -176,6 +176,24 @@ test('an entry shows its line with the reader’s numbers, and says where it ass
   assert.ok(!marked.includes('stitchCount'));
 });
 
+test('every big figure opens to its working', async () => {
+  const { page } = await open();
+  const links = page.locator('.hand a, .hand-more a, .sum strong a');
+  assert.equal(await links.count(), 10);
+  for (const link of await links.all()) {
+    const id = (await link.getAttribute('href')).slice(1);
+    assert.match(await link.getAttribute('aria-label'), /: how it came about$/);
+    await link.click();
+    const entry = page.locator('.working', { has: page.locator(`#${id}`) });
+    assert.equal(await entry.getAttribute('open'), '', id);
+    const name = await entry.locator('.figure-name').innerText();
+    const at = await page.evaluate(
+      () => document.activeElement.querySelector('.figure-name')?.textContent,
+    );
+    assert.equal(at, name);
+  }
+});
+
 test('a link to an entry opens it, takes the hand there, and leaves the address alone', async () => {
   const { page } = await open();
   await page.evaluate(() => {

@@ -29,6 +29,7 @@ export function needleSum(h, showing) {
   const [length, also] = soldLength(needle.cableBuyMm ?? 0, showing.system);
   return sum(h, {
     figure: writeNeedle(needle.mm),
+    working: 'needle',
     also: words.names(needle.us ?? '', needle.uk ?? ''),
     mark: guessMark(h, showing, 'needle'),
     what: needle.cableBuyMm === undefined ? words.noCable : words.cable(length, also),

@@ -25,6 +25,7 @@ function ballSum(h, showing) {
   const label = words.ballsOf(balls, mass(request.yarn.ballG), yarn(request.yarn.ballM));
   return sum(h, {
     figure: words.balls(balls),
+    working: 'balls',
     also: ballsJust ? h('em', { class: 'just' }, words.just) : '',
     mark: guessMark(h, showing, 'yarn'),
     what: label + (spareM === undefined ? '' : words.leftOver(yarn(spareM))),
@@ -37,6 +38,7 @@ function massSum(h, showing) {
   const { gWithMargin = 0, massGuessed } = showing.plan.yarn;
   return sum(h, {
     figure: words.about(mass(gWithMargin)),
+    working: 'gPerPair',
     also: otherMass(gWithMargin),
     mark: guessMark(h, showing, 'mass'),
     what: massGuessed ? words.massOfWeight : '',
@@ -52,6 +54,7 @@ export function yarnSums(h, showing) {
   return [
     sum(h, {
       figure: yarn(mWithMargin),
+      working: 'mWithMargin',
       also: otherYarn(mWithMargin),
       mark: guessMark(h, showing, 'yarn'),
       what: words.need(takesIn(showing).yarn),

@@ -3,6 +3,7 @@
 import { planWords, stretchWords } from '../../words/en.js';
 import { formatCount, formatPercent } from '../units.js';
 import { figuresIn } from './figures.js';
+import { explainRing, guessMark, guessText } from './guess.js';
 import { sayFlat, viewStretch } from './stretch.js';
 import { tableOfStretch } from './stretch_table.js';
 
@@ -17,7 +18,8 @@ const mostRibs = 3;
 const countFor = (plan, stitches) => (stitches === plan.advisedCount ? '' : String(stitches));
 
 /** @param {Make} h @param {Plan['choices'][number]} choice @param {Showing} showing */
-function button(h, choice, { plan, request, system }) {
+function button(h, choice, showing) {
+  const { plan, request, system } = showing;
   const { length, yarn } = figuresIn(system);
   const isChosen = choice.stitches === plan.stitchCount;
   const isAdvised = choice.stitches === plan.advisedCount;
@@ -44,11 +46,19 @@ function button(h, choice, { plan, request, system }) {
         'aria-pressed': String(isChosen),
       },
       part('count', formatCount(choice.stitches)),
-      part('tag', tag),
+      // One ring for all the cell's figures: a phone's cell has room for no more.
+      part('tag', guessText(showing, 'ease', tag)),
       part('girth', length(choice.girthMm)),
       part('ease', words.ease(formatPercent(Math.abs(choice.ease)), choice.ease < 0)),
-      part('more', words.heel(formatPercent(choice.heelUse), choice.heelUse <= plan.passUse)),
-      part('more', words.yarn(yarn(choice.mPerPair))),
+      part(
+        'more',
+        guessText(
+          showing,
+          'heelUse',
+          words.heel(formatPercent(choice.heelUse), choice.heelUse <= plan.passUse),
+        ),
+      ),
+      part('more', guessText(showing, 'yarn', words.yarn(yarn(choice.mPerPair)))),
       part('more', choice.halvesAlike ? words.alike : words.unlike),
     ),
   );
@@ -110,11 +120,16 @@ const countTold = (h, showing) =>
     stepButton(h, showing, -1),
     h('strong', {}, formatCount(showing.plan.stitchCount)),
     stepButton(h, showing, 1),
-    h('span', { class: 'count-unit' }, stretchWords.stitches),
+    h(
+      'span',
+      { class: 'count-unit' },
+      `${stretchWords.stitches} `,
+      guessMark(h, showing, 'stitches'),
+    ),
     h(
       'p',
       {},
-      h('span', {}, `${sayFlat(showing)}.`),
+      h('span', {}, `${sayFlat(showing)}.`, ' ', guessMark(h, showing, 'girth')),
       h('span', {}, showing.plan.halvesAlike ? stretchWords.alike : stretchWords.unlike),
     ),
   );
@@ -186,7 +201,11 @@ export function viewChoices(h, document, showing) {
       { class: 'choices', 'data-key': 'choices' },
       plan.choices.map((choice) => button(h, choice, showing)),
     ),
-    h('p', { class: 'aside', 'data-key': 'of-choices' }, words.lead),
+    h(
+      'p',
+      { class: 'aside', 'data-key': 'of-choices' },
+      words.lead + explainRing(showing, ['girth', 'ease', 'heelUse', 'yarn', 'edgeGirth']),
+    ),
     plan.advisedCount === undefined ? h('p', {}, words.noneAdvised) : null,
     ribsThatFit(h, showing),
     tableOfStretch(h, showing),

@@ -5,14 +5,21 @@ import { guessWords } from '../../words/en.js';
 /** @typedef {import('./showing.js').Showing} Showing */
 /** @typedef {import('./dom.js').Make} Make */
 /** @typedef {Pick<Showing, 'plan' | 'request'>} Planned */
-/** @typedef {'gauge' | 'ball' | 'length' | 'heel' | 'mass' | 'needle'} Source what may be a guess */
+/** @typedef {'gauge' | 'ball' | 'length' | 'heel' | 'leg' | 'mass' | 'needle'} Source what may be a guess */
 
 /** @type {Record<string, Source[]>} */
 const hangsOn = {
   stitches: ['gauge', 'ball'],
   wraps: ['gauge', 'ball'],
+  gauge: ['gauge'],
   girth: ['gauge'],
+  footGirth: ['ball'],
+  heelGirth: ['heel'],
+  edgeGirth: ['leg'],
+  ease: ['gauge', 'ball'],
   heelUse: ['gauge', 'ball', 'heel'],
+  legUse: ['gauge', 'ball', 'leg'],
+  ankle: ['length', 'heel'],
   toe: ['gauge', 'length'],
   rounds: ['gauge', 'length'],
   length: ['length'],
@@ -33,6 +40,7 @@ const guessed = ({ plan, request }) => ({
   ball: plan.foot.ballGirthEstimated,
   length: plan.foot.lengthEstimated,
   heel: plan.foot.heelAnkleGirthEstimated,
+  leg: plan.foot.ankleGirthEstimated || plan.foot.calfGirthEstimated,
   mass: plan.yarn.massGuessed === true,
   needle: request.swatch?.needleMm === undefined,
 });
@@ -51,15 +59,15 @@ export function isGuess(planned, figure) {
 export const guessMark = (h, planned, figure) =>
   isGuess(planned, figure) ? h('span', { class: 'guess' }, guessWords.mark) : null;
 
-/** A text of a drawing, with the mark's word behind it. @param {Planned} planned @param {keyof typeof hangsOn} figure @param {string} text */
+/** A short text, with the mark's ring behind it: in a drawing or a cell there is no room for its word. @param {Planned} planned @param {keyof typeof hangsOn} figure @param {string} text */
 export const guessText = (planned, figure, text) =>
   isGuess(planned, figure) ? guessWords.after(text) : text;
 
 /** What the mark means, said once. @param {Make} h @param {Planned} planned */
 export function explainGuess(h, planned) {
-  const { gauge, ball, length, heel } = guessed(planned);
+  const { gauge, ball, length, heel, leg } = guessed(planned);
   const isShoe = ball || length;
-  const why = gauge ? (isShoe ? 'both' : 'label') : isShoe ? 'shoe' : heel ? 'foot' : '';
+  const why = gauge ? (isShoe ? 'both' : 'label') : isShoe ? 'shoe' : heel || leg ? 'foot' : '';
   if (why === '') return null;
   return h(
     'p',
@@ -68,3 +76,7 @@ export function explainGuess(h, planned) {
     `: ${guessWords.why[why]}`,
   );
 }
+
+/** What the ring alone means, where such rings stand. @param {Planned} planned @param {Array<keyof typeof hangsOn>} figures */
+export const explainRing = (planned, figures) =>
+  figures.some((figure) => isGuess(planned, figure)) ? ` ${guessWords.ring}` : '';

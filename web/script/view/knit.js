@@ -2,6 +2,7 @@
 import { formatPercent } from '../units.js';
 import { drawingWords, planWords } from '../../words/en.js';
 import { figuresIn } from './figures.js';
+import { guessMark } from './guess.js';
 import { knitRib, spansOf } from './knit_rib.js';
 import { knitToe } from './knit_toe.js';
 import { knitWider } from './knit_wider.js';
@@ -10,15 +11,15 @@ import { markLastGood } from './page_state.js';
 import { isWidened, lengthTo } from './parts.js';
 
 /** @typedef {import('./showing.js').Showing} Showing */
-/** @typedef {import('../contract.js').Plan} Plan */
 /** @typedef {import('./dom.js').Make} Make */
 
 const words = planWords.knit;
 
-/** @param {Make} h @param {Plan} plan */
-function beginning(h, plan) {
+/** @param {Make} h @param {Showing} showing */
+function beginning(h, showing) {
+  const { plan } = showing;
   return [
-    h('h3', {}, words.castOn.title),
+    h('h3', {}, `${words.castOn.title} `, guessMark(h, showing, 'wraps')),
     h(
       'ol',
       { class: 'steps' },
@@ -34,11 +35,12 @@ function beginning(h, plan) {
   ];
 }
 
-/** What a sock without a heel trades where the foot turns. @param {Make} h @param {Plan} plan */
-function ankle(h, { backStrain, frontStrain }) {
+/** What a sock without a heel trades where the foot turns. @param {Make} h @param {Showing} showing */
+function ankle(h, showing) {
+  const { backStrain, frontStrain } = showing.plan;
   const share = (/** @type {number} */ strain) => formatPercent(Math.abs(strain), 1);
   return [
-    h('h3', {}, words.ankle.title),
+    h('h3', {}, `${words.ankle.title} `, guessMark(h, showing, 'ankle')),
     h(
       'p',
       {},
@@ -53,13 +55,15 @@ function ankle(h, { backStrain, frontStrain }) {
   ];
 }
 
-/** @param {Make} h @param {Plan} plan @param {ReturnType<typeof figuresIn>} figures */
-function cuff(h, plan, figures) {
+/** @param {Make} h @param {Showing} showing */
+function cuff(h, showing) {
+  const { plan, system } = showing;
+  const figures = figuresIn(system);
   const spans = spansOf(plan, 'cuff');
   const bindOff = plan.yarn.sections.find(({ section }) => section === 'bindOff');
   const lines = spans.flatMap((span) => saySocks(plan, span));
   return [
-    h('h3', {}, words.cuff.title),
+    h('h3', {}, `${words.cuff.title} `, guessMark(h, showing, 'rounds')),
     plan.cuff.rounds === 0
       ? h('p', {}, words.cuff.none)
       : h(
@@ -75,8 +79,8 @@ function cuff(h, plan, figures) {
 
 /** @param {Make} h @param {Showing} showing */
 export function viewKnit(h, showing) {
-  const { plan, system } = showing;
-  const end = cuff(h, plan, figuresIn(system));
+  const { plan } = showing;
+  const end = cuff(h, showing);
   return [
     h('h2', {}, words.title),
     markLastGood(h, showing),
@@ -84,9 +88,15 @@ export function viewKnit(h, showing) {
     h(
       'div',
       { class: 'columns knit' },
-      h('div', {}, beginning(h, plan)),
-      h('div', {}, knitToe(h, plan)),
-      h('div', { class: 'broad' }, knitRib(h, plan), ankle(h, plan), isWidened(plan) ? [] : end),
+      h('div', {}, beginning(h, showing)),
+      h('div', {}, knitToe(h, showing)),
+      h(
+        'div',
+        { class: 'broad' },
+        knitRib(h, showing),
+        ankle(h, showing),
+        isWidened(plan) ? [] : end,
+      ),
     ),
     // A widened leg asks for a row of its own, and the cuff comes after it.
     isWidened(plan) && h('div', { class: 'wider' }, knitWider(h, showing), h('div', {}, end)),

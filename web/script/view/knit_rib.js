@@ -2,6 +2,7 @@
 import { formatCount, formatNumber } from '../units.js';
 import { drawingWords, planWords } from '../../words/en.js';
 import { table } from './dom.js';
+import { guessMark } from './guess.js';
 import { sayHalf } from './lines.js';
 import { sayRib } from './parts.js';
 
@@ -40,8 +41,9 @@ export function rowsOf(plan, span, { most, isMirrored }) {
   return [row(words.rib.sockA, span.line), row(words.rib.sockB, span.secondLine)];
 }
 
-/** @param {Make} h @param {Plan} plan */
-export function knitRib(h, plan) {
+/** @param {Make} h @param {import('./showing.js').Showing} showing */
+export function knitRib(h, showing) {
+  const { plan } = showing;
   const rounds = drawingWords.rounds(plan.spiral.rounds);
   const { roundsPerShift } = plan.rib;
   const isStraight = roundsPerShift === 0;
@@ -67,7 +69,7 @@ export function knitRib(h, plan) {
       : '',
   ].filter(Boolean);
   return [
-    h('h3', {}, words.rib.title),
+    h('h3', {}, `${words.rib.title} `, guessMark(h, showing, 'rounds')),
     h('p', {}, [lead, ...rest].join(' ')),
     h('p', {}, words.rib.forward),
     h('p', {}, words.rib.reading),

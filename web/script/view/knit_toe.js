@@ -2,6 +2,7 @@
 import { formatCount } from '../units.js';
 import { planWords } from '../../words/en.js';
 import { table } from './dom.js';
+import { guessMark } from './guess.js';
 import { sayIncrease } from './lines.js';
 
 /** @typedef {import('../contract.js').Plan} Plan */
@@ -35,8 +36,9 @@ function sayIncreases(plan) {
   });
 }
 
-/** @param {Make} h @param {Plan} plan */
-export function knitToe(h, plan) {
+/** @param {Make} h @param {import('./showing.js').Showing} showing */
+export function knitToe(h, showing) {
+  const { plan } = showing;
   const { counts, sides } = plan.toe;
   const isSided = sides.some((one) => one === 'great' || one === 'little');
   const increases = sayIncreases(plan);
@@ -54,7 +56,7 @@ export function knitToe(h, plan) {
     ],
   }));
   return [
-    h('h3', {}, words.title),
+    h('h3', {}, `${words.title} `, guessMark(h, showing, 'toe')),
     ...how.map((text) => h('p', {}, text)),
     table(h, {
       caption: words.caption,

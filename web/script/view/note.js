@@ -6,9 +6,21 @@ import { figuresIn } from './figures.js';
 import { sayMargin, takesIn } from './give_or_take.js';
 import { explainGuess, guessMark } from './guess.js';
 import { markLastGood } from './page_state.js';
+import { opening } from './sum.js';
 
 /** @typedef {import('./showing.js').Showing} Showing */
 /** @typedef {import('./dom.js').Make} Make */
+
+// Each figure opens to how it came about.
+const workingOf = {
+  wraps: 'castOn',
+  stitches: 'stitchCount',
+  toe: 'toeRounds',
+  rounds: 'totalRounds',
+  yarn: 'mWithMargin',
+  time: 'minutes',
+  heelUse: 'heelUse',
+};
 
 /** @param {Make} h @param {Showing} showing */
 export function viewNote(h, showing) {
@@ -17,14 +29,14 @@ export function viewNote(h, showing) {
   const take = takesIn(showing);
   const wraps = formatCount(plan.castOn.wraps);
   const margin = sayMargin(showing);
-  /** @param {string} name @param {string} label @param {string} figure @param {string} [more] */
+  /** @param {keyof typeof workingOf} name @param {string} label @param {string} figure @param {string} [more] */
   const line = (name, label, figure, more = '') => {
     const mark = guessMark(h, showing, name);
     return h(
       'div',
       {},
       h('dt', {}, label),
-      h('dd', { class: 'figure' }, figure),
+      h('dd', { class: 'figure' }, opening(h, figure, workingOf[name])),
       mark && h('dd', { class: 'mark-of' }, mark),
       more === '' ? null : h('dd', { class: 'take' }, more),
     );

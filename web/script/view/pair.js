@@ -3,6 +3,7 @@
 import { drawingWords, pageWords, stretchWords } from '../../words/en.js';
 import { table } from './dom.js';
 import { figuresIn } from './figures.js';
+import { explainRing, guessMark } from './guess.js';
 import { lyingPair } from './pair_lying.js';
 import { standingPair } from './pair_standing.js';
 import { partsOf, titleOf } from './parts.js';
@@ -13,7 +14,8 @@ import { tightAtHeel } from './stretch.js';
 /** @typedef {import('./dom.js').Make} Make */
 
 /** The same figures as a table. @param {Make} h @param {Showing} showing */
-function tableOfPair(h, { plan, system }) {
+function tableOfPair(h, showing) {
+  const { plan, system } = showing;
   const { length } = figuresIn(system);
   const words = drawingWords.table;
   const row = (
@@ -26,7 +28,7 @@ function tableOfPair(h, { plan, system }) {
   });
   const rows = partsOf(plan).map((part) => row(titleOf(plan, part), part.rounds, part.stitches));
   return table(h, {
-    caption: words.caption,
+    caption: [`${words.caption} `, guessMark(h, showing, 'rounds')],
     heads: [words.part, words.rounds, words.length, words.stitches],
     rows: [...rows, row(words.all, plan.totalRounds, plan.edgeStitches)],
     className: 'figures',
@@ -47,7 +49,7 @@ export function viewPair(h, document, showing) {
       {},
       problems.length > 0 &&
         h('strong', { class: 'last-good at-drawing' }, pageWords.lastGood(lastGood)),
-      h('span', {}, `${scale}${guess}`),
+      h('span', {}, `${scale}${guess}${explainRing(showing, ['rounds', 'toe'])}`),
       tightAtHeel(plan) !== '' && h('span', { class: 'tight-told' }, stretchWords.atHeel.caption),
       hasGreatToe(plan) && h('span', { class: 'whose' }, drawingWords.whoseFoot),
       h(

@@ -7,7 +7,7 @@ import { drawingWords, measureWords } from '../../words/en.js';
 import { formatPercent } from '../units.js';
 import { drawBoth, hasGreatToe, nameOfPair, widestFlat } from './both_socks.js';
 import { figuresIn } from './figures.js';
-import { bracketWords, partsOf } from './parts.js';
+import { bracketFigure, bracketWords, partsOf } from './parts.js';
 import { tightAtHeel } from './stretch.js';
 
 /** @typedef {import('./showing.js').Showing} Showing */
@@ -23,17 +23,14 @@ const wide = 340;
 const [left, end, most] = [14, 34, 112];
 
 /** Every part of the sock, bracketed: what widens above it, the rest below. @param {Showing} showing @param {number} round length of one */
-function partsFrom({ plan, system }, round) {
-  const { length } = figuresIn(system);
+function partsFrom(showing, round) {
+  const { plan } = showing;
   const parts = partsOf(plan).map((part) => ({
     section: part.section,
     from: left + part.from * round,
     to: left + (part.from + part.rounds) * round,
-    figure: drawingWords.whole(
-      drawingWords.rounds(part.rounds),
-      length(part.rounds / plan.gauge.roundsPerMm),
-    ),
-    lines: bracketWords(plan, part),
+    figure: bracketFigure(showing, part),
+    lines: bracketWords(showing, part),
   }));
   const isWider = (/** @type {{ section: string }} */ { section }) => section === 'widening';
   return { above: parts.filter(isWider), below: parts.filter((part) => !isWider(part)) };

@@ -5,8 +5,7 @@ import { svg, text } from '../draw/svg.js';
 import { tightLabel } from '../draw/tight.js';
 import { drawingWords } from '../../words/en.js';
 import { drawBoth, hasGreatToe, nameOfPair, widestFlat } from './both_socks.js';
-import { figuresIn } from './figures.js';
-import { bracketWords, isWidened, partsOf } from './parts.js';
+import { bracketFigure, bracketWords, isWidened, partsOf } from './parts.js';
 import { tightAtHeel } from './stretch.js';
 
 /** @typedef {import('./showing.js').Showing} Showing */
@@ -21,16 +20,13 @@ const [wide, tall] = [470, 604];
 const [left, top, bottom] = [62, 62, 34];
 
 /** Every part of the sock, bracketed. @param {Showing} showing @param {number} tip @param {number} round height of one */
-function partsFrom({ plan, system }, tip, round) {
-  const { length } = figuresIn(system);
+function partsFrom(showing, tip, round) {
+  const { plan } = showing;
   return partsOf(plan).map((part) => ({
     from: tip - (part.from + part.rounds) * round,
     to: tip - part.from * round,
-    figure: drawingWords.whole(
-      drawingWords.rounds(part.rounds),
-      length(part.rounds / plan.gauge.roundsPerMm),
-    ),
-    lines: bracketWords(plan, part),
+    figure: bracketFigure(showing, part),
+    lines: bracketWords(showing, part),
   }));
 }
 

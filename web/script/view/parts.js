@@ -1,8 +1,11 @@
 // The sock's parts, from the toe up, as the drawings and tables tell them.
 import { drawingWords, planWords } from '../../words/en.js';
 import { formatCount } from '../units.js';
+import { figuresIn } from './figures.js';
+import { guessText } from './guess.js';
 
 /** @typedef {import('../contract.js').Plan} Plan */
+/** @typedef {import('./showing.js').Showing} Showing */
 /** @typedef {{ section: string, rounds: number, stitches: number, from: number }} Part */
 
 /** Runs of rounds joined by section, and each widening's by itself. @param {Plan} plan @returns {Part[]} */
@@ -64,8 +67,15 @@ export function titleOf(plan, part) {
   return nameOf(part.section);
 }
 
-/** What a bracket says of a part: its name, and more below its figure. @param {Plan} plan @param {Part} part */
-export function bracketWords(plan, part) {
+/** A part's rounds and length beside its bracket. @param {Showing} showing @param {Part} part */
+export function bracketFigure(showing, part) {
+  const { plan, system } = showing;
+  const length = figuresIn(system).length(lengthAt(plan, part.rounds));
+  return drawingWords.whole(drawingWords.rounds(part.rounds), length);
+}
+
+/** What a part is called beside its bracket, and more below its figure. @param {Plan} plan @param {Part} part */
+function bracketLines(plan, part) {
   const rib = writeRib(ribOf(plan, part));
   const stitches = isWidened(plan) ? drawingWords.stitches(formatCount(part.stitches)) : '';
   if (part.section === 'spiral')
@@ -73,6 +83,12 @@ export function bracketWords(plan, part) {
   if (part.section === 'widening') return [`${rib}, ${stitches}`];
   if (part.section === 'cuff' && isWidened(plan)) return [`${nameOf('cuff')}, ${rib}`];
   return [nameOf(part.section)];
+}
+
+/** The same, with the ring where its figures are a guess: the name has room for it. @param {Showing} showing @param {Part} part */
+export function bracketWords(showing, part) {
+  const [name, ...more] = bracketLines(showing.plan, part);
+  return [guessText(showing, part.section === 'toe' ? 'toe' : 'rounds', name), ...more];
 }
 
 /** Millimetres from the tip to where a section begins. @param {Plan} plan @param {string} section */

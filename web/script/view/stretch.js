@@ -7,6 +7,7 @@ import { stretchWords } from '../../words/en.js';
 import { formatCount, formatPercent, toBase } from '../units.js';
 import { figuresIn } from './figures.js';
 import { takesIn } from './give_or_take.js';
+import { guessText } from './guess.js';
 import { freshScale } from './stretch_scale.js';
 
 /** @typedef {import('./showing.js').Showing} Showing */
@@ -42,7 +43,8 @@ function sayEdge(plan, girth) {
 }
 
 /** Everything on the line but the handle. @param {Showing} showing @returns {Mark[]} */
-function marksOf({ plan, system }) {
+function marksOf(showing) {
+  const { plan, system } = showing;
   const { length } = figuresIn(system);
   const names = words.mark;
   const heel = plan.foot.heelAnkleGirthEstimated ? names.largeHeel : names.heel;
@@ -54,26 +56,28 @@ function marksOf({ plan, system }) {
     /** @type {number} */ mm,
     /** @type {string} */ name,
     /** @type {string} */ kind,
+    /** @type {Parameters<typeof guessText>[1]} */ hangsOn,
     figure = length(mm),
-  ) => ({ mm, name, kind, figure });
+  ) => ({ mm, name, kind, figure: guessText(showing, hangsOn, figure) });
   return [
-    mark(plan.restGirthMm, names.rest, 'own'),
-    mark(plan.foot.ballGirthMm, names.foot, 'pass'),
+    mark(plan.restGirthMm, names.rest, 'own', 'girth'),
+    mark(plan.foot.ballGirthMm, names.foot, 'pass', 'footGirth'),
     mark(
       edge,
       names.edge,
       isEdgeTight ? 'tight' : hasOwnTube ? 'elsewhere' : 'pass',
+      'edgeGirth',
       isEdgeTight ? names.tooTight(length(edge)) : sayEdge(plan, length(edge)),
     ),
     mark(
       plan.foot.heelToPassMm,
       heel,
       isTight ? 'tight' : 'pass',
+      'heelGirth',
       isTight ? names.tooTight(length(plan.foot.heelToPassMm)) : undefined,
     ),
-
-    mark(plan.passGirthMm, names.limit, 'own'),
-    mark(plan.widestGirthMm, names.widest, 'own'),
+    mark(plan.passGirthMm, names.limit, 'own', 'girth'),
+    mark(plan.widestGirthMm, names.widest, 'own', 'girth'),
   ];
 }
 

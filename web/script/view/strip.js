@@ -2,18 +2,20 @@
 import { ribTrack } from '../draw/rib_track.js';
 import { drawStrip } from '../draw/strip.js';
 import { drawingWords } from '../../words/en.js';
+import { guessText } from './guess.js';
 import { isWidened, partsOf, titleOf } from './parts.js';
 import { hasGreatToe } from './both_socks.js';
 
 /** @typedef {import('./showing.js').Showing} Showing */
-/** @typedef {import('../contract.js').Plan} Plan */
 
-/** What stands under the strip: each part with its first and last round, and how it ends. @param {Plan} plan @param {boolean} isBrief */
-function labelsOf(plan, isBrief) {
+/** What stands under the strip: each part with its first and last round, and how it ends. @param {Showing} showing @param {boolean} isBrief */
+function labelsOf(showing, isBrief) {
+  const { plan } = showing;
   const words = drawingWords.strip;
   const parts = partsOf(plan).map((part) => {
     const { from, rounds } = part;
-    return { from, text: words.part(titleOf(plan, part), words.span(from + 1, from + rounds)) };
+    const span = words.span(from + 1, from + rounds);
+    return { from, text: words.part(titleOf(plan, part), guessText(showing, 'rounds', span)) };
   });
   const last = parts[parts.length - 1];
   if (!isBrief) last.text = words.last(last.text);
@@ -21,7 +23,8 @@ function labelsOf(plan, isBrief) {
 }
 
 /** @param {Document} document @param {Showing} showing */
-export function viewStrip(document, { plan }) {
+export function viewStrip(document, showing) {
+  const { plan } = showing;
   const track = ribTrack(plan, false);
   const strip = (/** @type {number} */ width, /** @type {string} */ only) => {
     const drawn = drawStrip(document, plan, {
@@ -34,7 +37,7 @@ export function viewStrip(document, { plan }) {
       ]
         .filter(Boolean)
         .join(' '),
-      labels: labelsOf(plan, only === 'phone-only'),
+      labels: labelsOf(showing, only === 'phone-only'),
     });
     drawn.setAttribute('class', `strip ${only}`);
     return drawn;

@@ -1,7 +1,11 @@
 // A big figure of the shopping page, what it is, and where it leads.
 
+import { workingWords } from '../../words/en.js';
+
 /** @typedef {import('./dom.js').Make} Make */
 /** @typedef {import('./dom.js').Child} Child */
+
+const sayOpening = workingWords.opens;
 
 /** A link to a field. @param {Make} h @param {string} pointer @param {string} text @param {string} [className] */
 export const jumpTo = (h, pointer, text, className = 'jump') =>
@@ -12,17 +16,24 @@ export const jumpTo = (h, pointer, text, className = 'jump') =>
   );
 
 /**
- * @param {Make} h
- * @param {{ figure: string, also: Child, mark: Child, what: string, jump?: { to: string, text: string } }} parts
+ * A figure that opens to its working.
+ * @param {Make} h @param {string} figure as told @param {string} working its name there
  */
-export const sum = (h, { figure, also, mark, what, jump }) =>
+export const opening = (h, figure, working) =>
+  h('a', { class: 'opens', href: `#working-${working}`, 'aria-label': sayOpening(figure) }, figure);
+
+/**
+ * @param {Make} h
+ * @param {{ figure: string, working: string, also: Child, mark: Child, what: string, jump?: { to: string, text: string } }} parts
+ */
+export const sum = (h, { figure, working, also, mark, what, jump }) =>
   h(
     'div',
     { class: 'sum' },
     h(
       'p',
       { class: 'sum-figure' },
-      h('strong', {}, figure),
+      h('strong', {}, opening(h, figure, working)),
       also ? ' ' : null,
       also ? h('span', { class: 'sum-also' }, also) : null,
       mark ? ' ' : null,

@@ -9,10 +9,11 @@ import {
   sourceWords,
   workingWords as words,
 } from '../../words/en.js';
+import { explainRing } from './guess.js';
 import { viewTwoWays } from './two_ways.js';
 import { viewInputs } from './working_inputs.js';
 import { circumstancesOf, numbersOf, unitsOf } from './working_numbers.js';
-import { groups, writeResult } from './working_result.js';
+import { groups, tellResult } from './working_result.js';
 
 /** @typedef {import('../contract.js').Working} Working */
 /** @typedef {import('./showing.js').Showing} Showing */
@@ -67,7 +68,7 @@ function viewEntry(h, showing, working, id) {
       {},
       h('span', { class: 'figure-name' }, figureWords[figure] ?? figure),
       ' ',
-      h('span', { class: 'came-to' }, writeResult(working, showing)),
+      h('span', { class: 'came-to' }, tellResult(working, showing)),
     ),
     // The target lies inside, so that a browser opens the entry that it is sent to.
     h(
@@ -123,7 +124,12 @@ export function viewWorking(h, showing) {
   });
   return [
     h('h2', {}, words.title),
-    h('p', { class: 'lead' }, words.lead),
+    h(
+      'p',
+      { class: 'lead' },
+      words.lead +
+        explainRing(showing, ['gauge', 'footGirth', 'length', 'heelUse', 'legUse', 'mass']),
+    ),
     h(
       'p',
       { class: 'print-row form-only' },

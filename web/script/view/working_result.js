@@ -1,6 +1,7 @@
 // What each working came to, as the rest of the page writes it, and where on the sheet it stands.
 import { perWords, workingWords } from '../../words/en.js';
 import { writeNamed } from './figures.js';
+import { guessText } from './guess.js';
 
 /** @typedef {import('../contract.js').Working} Working */
 /** @typedef {import('./showing.js').Showing} Showing */
@@ -63,6 +64,47 @@ const resultOf = /** @type {Partial<Record<Working['figure'], string>>} */ ({
   cable: 'cableMinMm',
   minutes: 'minutes',
 });
+
+// What each figure hangs on, by the name under which a guess touches it.
+const hangsOn =
+  /** @type {Partial<Record<Working['figure'], Parameters<typeof guessText>[1]>>} */ ({
+    footLength: 'length',
+    ballGirth: 'footGirth',
+    gauge: 'gauge',
+    gaugeError: 'gauge',
+    mmPerStitch: 'gauge',
+    firmness: 'firmness',
+    stitchCount: 'stitches',
+    restGirthMm: 'girth',
+    heelUse: 'heelUse',
+    legFit: 'legUse',
+    widening: 'legUse',
+    castOn: 'wraps',
+    toeRounds: 'toe',
+    toeIncreases: 'wraps',
+    lengthMm: 'length',
+    totalRounds: 'rounds',
+    cuffRounds: 'gauge',
+    spiralRounds: 'rounds',
+    pitch: 'gauge',
+    strains: 'ankle',
+    bindOffYarn: 'heelGirth',
+    mPerSock: 'yarn',
+    mWithMargin: 'yarn',
+    balls: 'yarn',
+    substitute: 'yarn',
+    gPerPair: 'mass',
+    needle: 'needle',
+    cable: 'cable',
+    minutes: 'time',
+  });
+
+/** A figure in short, beside its name, and its ring where it is a guess. @param {Working} working @param {Showing} showing */
+export function tellResult(working, showing) {
+  const text = writeResult(working, showing);
+  const name = hangsOn[working.figure];
+  return name && text ? guessText(showing, name, text) : text;
+}
 
 /** A figure in short, beside its name. @param {Working} working @param {Showing} showing */
 export function writeResult({ figure, numbers }, { plan, system }) {

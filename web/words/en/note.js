@@ -23,7 +23,8 @@ export const noteWords = {
 export const guessWords = {
   mark: 'guess',
   said: 'A guess so far.',
-  after: (/** @type {Text} */ text) => `${text} (guess)`,
+  after: (/** @type {Text} */ text) => `${text}\u00a0○`,
+  ring: '○\u00a0marks a guess.',
   /** @type {Record<string, Text>} */
   why: {
     label: 'worked out from the yarn’s label. Your swatch takes its place.',

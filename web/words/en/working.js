@@ -123,6 +123,7 @@ export const unitWords = {
 export const workingWords = {
   title: 'How each figure came about',
   lead: 'Open a figure to see its rule, and the rule with your numbers put in, to do again on paper. A share in % is put in as a part of one: 10 % is 0.1.',
+  opens: (/** @type {string} */ figure) => `${figure}: how it came about`,
   print: 'print the workings',
   source: (/** @type {string} */ source) => `Source: ${source}.`,
   isAssumed: 'our assumption',
