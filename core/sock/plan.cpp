@@ -167,6 +167,7 @@ Plan composed(const PlanRequest& request, const FabricFigures& fabric, const Pla
     plan.pitch = pitch(request.rib, fabric.gauge.stitches, fabric.gauge.rounds);
   }
   plan.leg_fit = sock.leg.fit;
+  plan.edge_estimated = leg_estimated_at(foot, request.leg_height);
   plan.widening = sock.leg.stages;
   plan.edge_stitches = edge_stitches(sock.leg, n);
   plan.yarn = plan_yarn(request, fabric, sock.yarn);

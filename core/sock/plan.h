@@ -38,6 +38,10 @@ struct PlannedFoot {
   FootFigure length, ball_girth, heel_girth, ankle_girth, calf_girth;
 };
 
+// Whether the leg's girth at a height hangs on an estimate: below the ankle's height on the ankle
+// alone, above the calf's on the calf alone, between on both.
+bool leg_estimated_at(const PlannedFoot& foot, Length height);
+
 // The heel girth that the fit is tested with: measured, or the 95th percentile for the ball girth.
 Length heel_to_pass(const PlannedFoot& foot);
 
@@ -147,6 +151,7 @@ struct Plan {
   Rounds period;                        // of the rib as it starts
   std::optional<Angle> pitch;           // absent for a rib that goes nowhere though it moves (1x1)
   LegFit leg_fit;                       // widened where it had to be
+  bool edge_estimated = false;          // whether its girth at the edge hangs on an estimate
   std::vector<WideningStage> widening;  // empty: the count of the foot passes all the way up
   std::optional<LargerNeedle> larger_needle;
   Stitches edge_stitches;  // on the needle at the top

@@ -73,11 +73,7 @@ void FitCautioner::about_leg() {
   if (plan_.widening.empty()) return;
   const WideningStage& first = plan_.widening.front();
   const LegFit& fit = plan_.leg_fit;
-  // Which measures made the widest girth: below the ankle's height the ankle alone, above the
-  // calf's the calf alone.
-  const double feet_up = fit.widest_height / plan_.foot.length.value;
-  const bool measured = (feet_up >= kCalfHeight || request_.foot.ankle_girth) &&
-                        (feet_up <= kAnkleHeight || request_.foot.calf_girth);
+  const bool measured = !leg_estimated_at(plan_.foot, fit.widest_height);
   const std::string to = std::to_string(plan_.edge_stitches.value());
   say("leg_widened", "/legHeightMm",
       {{"from", static_cast<double>(plan_.stitches.value())},

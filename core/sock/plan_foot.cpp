@@ -89,6 +89,13 @@ Result<PlannedFoot> plan_foot(const FootInput& foot) {
   return planned;
 }
 
+bool leg_estimated_at(const PlannedFoot& foot, Length height) {
+  const double feet_up = height / foot.length.value;
+  const bool on_ankle = feet_up < kCalfHeight && foot.ankle_girth.estimated;
+  const bool on_calf = feet_up > kAnkleHeight && foot.calf_girth.estimated;
+  return on_ankle || on_calf;
+}
+
 Length heel_to_pass(const PlannedFoot& foot) {
   return foot.heel_girth.estimated ? kHeelOfBallP95 * foot.ball_girth.value : foot.heel_girth.value;
 }

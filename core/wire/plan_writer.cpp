@@ -197,12 +197,15 @@ void write_length(JsonWriter& json, const SockLength& length) {
   json.key("frontStrain").real(length.front_strain);
 }
 
-void write_leg_fit(JsonWriter& json, const LegFit& fit) {
+void write_leg_fit(JsonWriter& json, const Plan& plan) {
+  const LegFit& fit = plan.leg_fit;
   json.open_object();
   json.key("widestGirthMm").real(fit.widest_girth.mm());
   json.key("widestHeightMm").real(fit.widest_height.mm());
   json.key("worstUse").real(fit.worst_use);
+  json.key("widestEstimated").yes_no(leg_estimated_at(plan.foot, fit.widest_height));
   json.key("edgeGirthMm").real(fit.edge_girth.mm());
+  json.key("edgeEstimated").yes_no(plan.edge_estimated);
   json.close_object();
 }
 
@@ -230,7 +233,7 @@ void write_plan(JsonWriter& json, const Plan& plan) {
   write_sections(json, plan);
   write_length(json, plan.length);
   json.key("legFit");
-  write_leg_fit(json, plan.leg_fit);
+  write_leg_fit(json, plan);
   json.key("edgeStitches").whole(plan.edge_stitches.value());
   if (plan.larger_needle) {
     json.key("largerNeedle");

@@ -325,8 +325,12 @@ export type Plan = {
     widestHeightMm: number;
     /** Share of the widest girth that it takes. */
     worstUse: number;
+    /** Whether the widest girth hangs on an estimate. */
+    widestEstimated: boolean;
     /** Girth of the leg at the top edge (mm). */
     edgeGirthMm: number;
+    /** Whether that hangs on an estimate. */
+    edgeEstimated: boolean;
   };
   /** Stitches in a round at the top edge (stitches). */
   edgeStitches: number;

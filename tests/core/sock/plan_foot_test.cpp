@@ -138,5 +138,26 @@ TEST(PlanFoot, AShoeOutOfRangeDoesNotHideAMissingGirth) {
                                       "required@/foot/ballGirthMm"}));
 }
 
+TEST(PlanFoot, TheLegIsEstimatedWhereAnEstimateTellsItsGirth) {
+  // The ankle's height is 0.45 x 246 = 110.7 mm, the calf's 1.38 x 246 = 339.5.
+  PlanRequest request = woman_in_worsted();
+  request.foot.calf_girth.reset();
+  const PlannedFoot no_calf = planned(request).foot;
+  EXPECT_FALSE(leg_estimated_at(no_calf, mm(110)));
+  EXPECT_TRUE(leg_estimated_at(no_calf, mm(111)));
+  EXPECT_TRUE(leg_estimated_at(no_calf, mm(400)));
+  request = woman_in_worsted();
+  request.foot.ankle_girth.reset();
+  const PlannedFoot no_ankle = planned(request).foot;
+  EXPECT_TRUE(leg_estimated_at(no_ankle, mm(50)));
+  EXPECT_TRUE(leg_estimated_at(no_ankle, mm(339)));
+  EXPECT_FALSE(leg_estimated_at(no_ankle, mm(340)));
+  request.leg_height = mm(340);
+  EXPECT_FALSE(planned(request).edge_estimated);
+  request.leg_height = mm(200);
+  EXPECT_TRUE(planned(request).edge_estimated);
+  EXPECT_FALSE(planned(woman_in_worsted()).edge_estimated);
+}
+
 }  // namespace
 }  // namespace twinround

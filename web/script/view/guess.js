@@ -5,7 +5,7 @@ import { guessWords } from '../../words/en.js';
 /** @typedef {import('./showing.js').Showing} Showing */
 /** @typedef {import('./dom.js').Make} Make */
 /** @typedef {Pick<Showing, 'plan' | 'request'>} Planned */
-/** @typedef {'gauge' | 'ball' | 'length' | 'heel' | 'leg' | 'mass' | 'needle'} Source what may be a guess */
+/** @typedef {'gauge' | 'ball' | 'length' | 'heel' | 'leg' | 'edge' | 'mass' | 'needle'} Source what may be a guess */
 
 /** @type {Record<string, Source[]>} */
 const hangsOn = {
@@ -15,7 +15,7 @@ const hangsOn = {
   girth: ['gauge'],
   footGirth: ['ball'],
   heelGirth: ['heel'],
-  edgeGirth: ['leg'],
+  edgeGirth: ['edge'],
   ease: ['gauge', 'ball'],
   heelUse: ['gauge', 'ball', 'heel'],
   legUse: ['gauge', 'ball', 'leg'],
@@ -40,7 +40,8 @@ const guessed = ({ plan, request }) => ({
   ball: plan.foot.ballGirthEstimated,
   length: plan.foot.lengthEstimated,
   heel: plan.foot.heelAnkleGirthEstimated,
-  leg: plan.foot.ankleGirthEstimated || plan.foot.calfGirthEstimated,
+  leg: plan.legFit.widestEstimated,
+  edge: plan.legFit.edgeEstimated,
   mass: plan.yarn.massGuessed === true,
   needle: request.swatch?.needleMm === undefined,
 });
@@ -65,9 +66,17 @@ export const guessText = (planned, figure, text) =>
 
 /** What the mark means, said once. @param {Make} h @param {Planned} planned */
 export function explainGuess(h, planned) {
-  const { gauge, ball, length, heel, leg } = guessed(planned);
+  const { gauge, ball, length, heel, leg, edge } = guessed(planned);
   const isShoe = ball || length;
-  const why = gauge ? (isShoe ? 'both' : 'label') : isShoe ? 'shoe' : heel || leg ? 'foot' : '';
+  const why = gauge
+    ? isShoe
+      ? 'both'
+      : 'label'
+    : isShoe
+      ? 'shoe'
+      : heel || leg || edge
+        ? 'foot'
+        : '';
   if (why === '') return null;
   return h(
     'p',

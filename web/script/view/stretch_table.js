@@ -17,7 +17,7 @@ const source = (/** @type {boolean} */ isEstimated) =>
 /** @param {Plan} plan */
 function edgeRemark(plan) {
   if (plan.edgeStitches !== plan.stitchCount) return words.widened(formatCount(plan.edgeStitches));
-  return source(plan.foot.calfGirthEstimated || plan.foot.ankleGirthEstimated);
+  return source(plan.legFit.edgeEstimated);
 }
 
 /** @param {Plan} plan */
