@@ -1,5 +1,6 @@
 // The only reader of inputs: events of the form become actions of the state.
 import { parseQuantity, unitIn, unitsOfKind, withoutUnit } from './units.js';
+import { readWindowButton, readWindowField } from './form/chart_window.js';
 import { fieldsOf, idOf } from './form/fields.js';
 import { unitOf } from './form/tell.js';
 
@@ -8,6 +9,7 @@ export { gatherProblems, readDraft } from './form/request.js';
 
 /** @typedef {import('./form/request.js').Problem} Problem */
 
+export { showWindow } from './form/chart_window.js';
 export { closeForm, showForm } from './form/show.js';
 export { listenStretch } from './form/stretch_line.js';
 export { examplesLeft, tellGood, tellProblems, valuesOf } from './form/tell.js';
@@ -75,7 +77,7 @@ function readChange(event, state) {
   }
   if (control.hasAttribute('data-unit')) return unitAction(control, state);
   if (control.hasAttribute('data-entry')) return typedAction(control, state);
-  return undefined;
+  return readWindowField(control);
 }
 
 /** A button of the page that fills in a field or adds a row. @param {Element} button @returns {Action | undefined} */
@@ -86,7 +88,8 @@ function readButton(button) {
   if (rib) return { type: 'rib', knit: rib[0], purl: rib[1] };
   if (button.hasAttribute('data-add-reading')) return { type: 'reading added' };
   const index = button.getAttribute('data-remove-reading');
-  return index === null ? undefined : { type: 'reading removed', index: Number(index) };
+  if (index !== null) return { type: 'reading removed', index: Number(index) };
+  return readWindowButton(button);
 }
 
 /** Takes the reader to a field, opening what it is folded into. @param {Document} document @param {string} id */

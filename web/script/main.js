@@ -8,16 +8,19 @@ import {
   listenStretch,
   readDraft,
   showForm,
+  showWindow,
   tellGood,
   tellProblems,
   valuesOf,
 } from './form.js';
-import { reduce, startState } from './state.js';
+import { listenForSaving } from './drawing_file.js';
+import { reduce, startState, windowOf } from './state.js';
 import {
   answerText,
   keepScale,
   say,
   serveWorkings,
+  showChart,
   showPlan,
   showTrouble,
   troubleText,
@@ -92,6 +95,9 @@ function start() {
       trouble,
     };
     showPlan(document, showing);
+    const window = windowOf(good.plan, state.window);
+    showWindow(document, window, good.plan.totalRounds);
+    showChart(document, showing, window);
     return showing;
   }
 
@@ -113,6 +119,7 @@ function start() {
   listenStretch(document, now, act);
 
   serveWorkings(document);
+  listenForSaving(document, () => say(document, troubleText('notPainted')));
 
   // The fields are there before the module has started: what is typed meanwhile is kept, and asked then.
   void startCore().then((core) => {

@@ -14,6 +14,7 @@ import { withoutStrangers } from './state/own.js';
  * @property {string} fresh the field typed in since the reader came to it, or ''
  * @property {'metric' | 'inch'} system units of the page's own figures
  * @property {boolean} isHeld whether the count is in the reader's hand: what she holds must not move
+ * @property {import('./state/chart_window.js').Window} [window] rounds asked for in the chart
  */
 
 /**
@@ -21,11 +22,14 @@ import { withoutStrangers } from './state/own.js';
  *   | { type: 'unit', pointer: string, unit: string, typed: string, isWritten: boolean }
  *   | { type: 'left' }
  *   | { type: 'held', isHeld: boolean }
+ *   | { type: 'window', window: import('./state/chart_window.js').Window | undefined }
  *   | { type: 'rib', knit: string, purl: string }
  *   | { type: 'system', system: 'metric' | 'inch', shown: Record<string, string> }
  *   | { type: 'reading added' }
  *   | { type: 'reading removed', index: number }} Action
  */
+
+export { windowOf } from './state/chart_window.js';
 
 export const mostReadings = 12;
 const readingParts = ['stitches', 'widthMm', 'rounds', 'heightMm'];
@@ -145,6 +149,8 @@ export function reduce(state, action) {
       return changeUnit(state, action);
     case 'held':
       return { ...state, isHeld: action.isHeld };
+    case 'window':
+      return { ...state, window: action.window };
     case 'left':
       return { ...state, fresh: '' };
     case 'system':

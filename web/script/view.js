@@ -2,6 +2,7 @@
 import { viewBuy } from './view/buy.js';
 import { viewOther } from './view/buy_other.js';
 import { viewCare, viewCautions } from './view/cautions.js';
+import { viewChart, viewWindow } from './view/chart.js';
 import { viewChoices } from './view/choices.js';
 import { maker } from './view/dom.js';
 import { viewFoot } from './view/foot.js';
@@ -11,7 +12,9 @@ import { viewNote } from './view/note.js';
 import { viewPair } from './view/pair.js';
 import { viewSentence } from './view/sentence.js';
 import { viewStanding, viewTrouble } from './view/page_state.js';
+import { withSave } from './view/save_drawing.js';
 import { viewStrip } from './view/strip.js';
+import { viewStripTable } from './view/strip_table.js';
 import { viewSummary } from './view/summary.js';
 import { viewScatter, viewSwatch } from './view/swatch.js';
 import { viewTwoWays } from './view/two_ways.js';
@@ -38,14 +41,19 @@ export function showPlan(document, showing) {
   const h = maker(document);
   fill(document, 'sentence', viewSentence(h, showing));
   fill(document, 'standing', viewStanding(h, showing));
-  fill(document, 'pair', viewPair(h, document, showing));
-  fill(document, 'choices', viewChoices(h, document, showing));
+  fill(document, 'pair', withSave(h, showing.plan, 'pair', viewPair(h, document, showing)));
+  fill(
+    document,
+    'choices',
+    withSave(h, showing.plan, 'stretch', viewChoices(h, document, showing)),
+  );
   fill(document, 'note', viewNote(h, showing));
   fill(document, 'cautions', viewCautions(h, showing));
   fill(document, 'swatch', viewSwatch(document, showing));
   fill(document, 'scatter', viewScatter(h, document, showing));
   fill(document, 'two-ways', viewTwoWays(h, showing));
-  fill(document, 'strip', viewStrip(document, showing));
+  const strip = [...viewStrip(document, showing), viewStripTable(h, showing)];
+  fill(document, 'strip', withSave(h, showing.plan, 'strip', strip));
   fill(document, 'foot', viewFoot(h, showing));
   fill(document, 'buy', viewBuy(h, showing));
   fill(document, 'substitute', viewOther(h, showing));
@@ -53,6 +61,18 @@ export function showPlan(document, showing) {
   fill(document, 'working', viewWorking(h, showing));
   fill(document, 'summary', viewSummary(h, showing));
   document.documentElement.toggleAttribute('data-last-good', showing.problems.length > 0);
+}
+
+/**
+ * The chart: not in the page as delivered, for it is no use before its fields answer.
+ * @param {Document} document @param {Showing} showing @param {import('./view/chart.js').ChartWindow} window
+ */
+export function showChart(document, showing, window) {
+  const h = maker(document);
+  const nodes = viewChart(h, document, showing, window);
+  fill(document, 'window', viewWindow(h, showing, window));
+  fill(document, 'chart', withSave(h, showing.plan, 'chart', nodes, window));
+  document.getElementById('chart')?.removeAttribute('hidden');
 }
 
 /** What is the same for every plan. @param {Document} document */

@@ -63,10 +63,11 @@ export function drawStrip(document, plan, { width, name, labels, track }) {
   const { increases, oneSided, widenings, moves, sections } = marksOf(plan, track);
   const step = width / plan.totalRounds;
   const tall = 28;
+  const thin = 0.8;
   const tick = (/** @type {number} */ round, /** @type {number} */ high) =>
     `M${at((round + 0.5) * step, tall)}v${at(-high)}`;
-  // Ticks closer than this run together into a grey.
-  const all = step < 1.6 ? [] : Array.from({ length: plan.totalRounds }, (_, round) => round);
+  // A dashed line is a tick a round in few words. Closer than this they run together into a grey.
+  const all = step < 1.6 ? '' : `M${at(step / 2 - thin / 2, tall - 2.5)}H${width}`;
   const path = (
     /** @type {string} */ kind,
     /** @type {number[]} */ rounds,
@@ -92,7 +93,11 @@ export function drawStrip(document, plan, { width, name, labels, track }) {
         height: tall,
       }),
     ),
-    path('tick', all, 5),
+    svg(document, 'path', {
+      class: 'tick all',
+      d: all,
+      'stroke-dasharray': `${thin} ${(step - thin).toFixed(5)}`,
+    }),
     path('tick moves', moves, 13),
     path('tick increases', increases, 24),
     path('tick increases', oneSided, 16),

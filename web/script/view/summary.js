@@ -39,5 +39,5 @@ export function viewSummary(h, showing) {
   ];
 }
 
-/** @param {'noWebAssembly' | 'notStarted' | 'stopped'} code */
+/** @param {keyof typeof pageWords.trouble} code */
 export const troubleText = (code) => pageWords.trouble[code];

@@ -21,6 +21,7 @@ export const pageWords = {
   ],
 
   trouble: {
+    notPainted: 'This browser could not make the picture. Save it as SVG instead.',
     noWebAssembly:
       'This browser cannot run the part of the page that reckons (WebAssembly is missing or switched off). What you see is the example; the fields change nothing.',
     notStarted:

@@ -1,0 +1,167 @@
+// A drawing as a file of its own. What the page's style says of each node is written into it, so that it
+// looks the same in any program: in the light colours, on paper, whatever the page is shown in.
+
+const namespace = 'http://www.w3.org/2000/svg';
+const space = 16;
+// Twice the drawing's own size, but no more than the smallest browsers can paint.
+const finest = 2;
+const mostPixels = 16e6;
+
+// What a drawing is styled with, and what holds where nothing is said.
+const properties = /** @type {Record<string, string>} */ ({
+  fill: 'rgb(0, 0, 0)',
+  stroke: 'none',
+  'stroke-width': '1px',
+  'stroke-dasharray': 'none',
+  'stroke-linecap': 'butt',
+  'stroke-linejoin': 'miter',
+  opacity: '1',
+  'font-family': '',
+  'font-size': '',
+  'font-style': 'normal',
+  'font-weight': '400',
+  'text-anchor': 'start',
+  'dominant-baseline': 'auto',
+});
+
+/**
+ * Whatever is done meanwhile sees the light colours; nothing is painted before it ends.
+ * @template T @param {Document} document @param {() => T} work @returns {T}
+ */
+function inLightColours(document, work) {
+  const root = document.documentElement;
+  const rules = [...document.styleSheets].flatMap((sheet) => [...sheet.cssRules]);
+  const tokens = rules.filter(
+    (rule) => rule instanceof CSSStyleRule && rule.selectorText === ':root',
+  );
+  const light = /** @type {CSSStyleRule | undefined} */ (tokens[0])?.style;
+  const names = [...(light ?? [])].filter((name) => name.startsWith('--'));
+  for (const name of names) root.style.setProperty(name, light?.getPropertyValue(name) ?? '');
+  try {
+    return work();
+  } finally {
+    for (const name of names) root.style.removeProperty(name);
+    if (root.getAttribute('style') === '') root.removeAttribute('style');
+  }
+}
+
+/**
+ * Writes into the copy what the shown node's style is, where that is not what its parent has.
+ * @param {Element} shown @param {Element} copy @param {Record<string, string>} above
+ */
+function writeStyle(shown, copy, above) {
+  const computed = getComputedStyle(shown);
+  /** @type {Record<string, string>} */
+  const here = {};
+  for (const [name, usual] of Object.entries(properties)) {
+    const value = computed.getPropertyValue(name).replace(/url\("(#[^"]*)"\)/, 'url($1)');
+    const isOwn = name === 'opacity' ? value !== usual : value !== above[name];
+    if (isOwn) copy.setAttribute(name, value);
+    else copy.removeAttribute(name);
+    here[name] = value;
+  }
+  copy.removeAttribute('class');
+  const copies = [...copy.children];
+  [...shown.children].forEach((child, i) => {
+    if (getComputedStyle(child).display === 'none' && child.closest('defs') === null)
+      copies[i].remove();
+    else writeStyle(child, copies[i], here);
+  });
+}
+
+/** Beside its own colours a file needs its own size. @param {SVGSVGElement} drawing */
+function sizeOf(drawing) {
+  const { width, height } = drawing.viewBox.baseVal;
+  return { width, height };
+}
+
+/**
+ * The drawings of one place, one below the other, as one picture.
+ * @param {SVGSVGElement[]} drawings @returns {{ text: string, width: number, height: number }}
+ */
+function writePicture(drawings) {
+  const { ownerDocument: document } = drawings[0];
+  const width = Math.max(...drawings.map((one) => sizeOf(one).width)) + 2 * space;
+  const picture = document.createElementNS(namespace, 'svg');
+  const make = (/** @type {string} */ name, /** @type {Record<string, unknown>} */ attributes) => {
+    const node = document.createElementNS(namespace, name);
+    for (const [key, value] of Object.entries(attributes)) node.setAttribute(key, String(value));
+    picture.append(node);
+    return node;
+  };
+  make('title', {}).textContent = drawings
+    .map((one) => one.getAttribute('aria-label') ?? '')
+    .join(' ');
+  const paper = make('rect', { width: '100%', height: '100%' });
+  let y = space;
+  inLightColours(document, () => {
+    paper.setAttribute('fill', getComputedStyle(document.body).backgroundColor);
+    for (const drawing of drawings) {
+      const copy = /** @type {SVGSVGElement} */ (drawing.cloneNode(true));
+      writeStyle(drawing, copy, properties);
+      for (const name of ['role', 'aria-label']) copy.removeAttribute(name);
+      const size = sizeOf(drawing);
+      for (const [key, value] of Object.entries({ x: space, y, ...size, overflow: 'visible' })) {
+        copy.setAttribute(key, String(value));
+      }
+      picture.append(copy);
+      y += size.height + space;
+    }
+  });
+  for (const [key, value] of Object.entries({ width, height: y, viewBox: `0 0 ${width} ${y}` })) {
+    picture.setAttribute(key, String(value));
+  }
+  return { text: new XMLSerializer().serializeToString(picture), width, height: y };
+}
+
+/** Painted from a data address: from a file, too, the browser then lets the picture be read back. @param {ReturnType<typeof writePicture>} picture @returns {Promise<Blob>} */
+async function paint({ text, width, height }) {
+  const image = new Image();
+  image.src = `data:image/svg+xml;charset=utf-8,${encodeURIComponent(text)}`;
+  await image.decode();
+  const scale = Math.min(finest, Math.sqrt(mostPixels / (width * height)));
+  const canvas = document.createElement('canvas');
+  canvas.width = width * scale;
+  canvas.height = height * scale;
+  canvas.getContext('2d')?.drawImage(image, 0, 0, canvas.width, canvas.height);
+  return new Promise((resolve, reject) => {
+    canvas.toBlob((blob) => (blob ? resolve(blob) : reject(new Error('not painted'))), 'image/png');
+  });
+}
+
+/** @param {Document} document @param {Blob} blob @param {string} name */
+function hand(document, blob, name) {
+  const link = document.createElement('a');
+  link.href = URL.createObjectURL(blob);
+  link.download = name;
+  link.click();
+  // Browsers read the address a moment later.
+  setTimeout(() => URL.revokeObjectURL(link.href), 10000);
+}
+
+/** @param {Element} button */
+async function save(button) {
+  const place = button.closest('[data-drawing]');
+  const drawings = /** @type {SVGSVGElement[]} */ ([
+    ...(place?.querySelectorAll('svg[role="img"]') ?? []),
+  ]).filter((one) => one.getClientRects().length > 0);
+  if (drawings.length === 0) return;
+  const picture = writePicture(drawings);
+  const kind = button.getAttribute('data-save')?.toLowerCase();
+  const blob =
+    kind === 'png'
+      ? await paint(picture)
+      : new Blob([`<?xml version="1.0" encoding="UTF-8"?>\n${picture.text}\n`], {
+          type: 'image/svg+xml',
+        });
+  hand(button.ownerDocument, blob, `${button.getAttribute('data-file')}.${kind}`);
+}
+
+/** @param {Document} document @param {() => void} fail where a picture cannot be made */
+export function listenForSaving(document, fail) {
+  document.addEventListener('click', (event) => {
+    const button = event.target instanceof Element && event.target.closest('[data-save]');
+    if (!button) return;
+    save(button).catch(fail);
+  });
+}
