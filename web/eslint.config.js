@@ -59,7 +59,7 @@ export default [
   },
   // Written figures and drawn lines are rounded; counts arrive whole.
   {
-    files: ['web/script/units.js', 'web/script/{units,draw}/**/*.js'],
+    files: ['web/script/{units,drawing_file}.js', 'web/script/{units,draw}/**/*.js'],
     rules: { 'no-restricted-syntax': 'off' },
   },
   { files: ['web/sw.js'], languageOptions: { globals: globals.serviceworker } },

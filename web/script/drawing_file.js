@@ -69,10 +69,10 @@ function writeStyle(shown, copy, above) {
   });
 }
 
-/** Beside its own colours a file needs its own size. @param {SVGSVGElement} drawing */
+/** In whole pixels: half of one at the edge would be half paper. @param {SVGSVGElement} drawing */
 function sizeOf(drawing) {
   const { width, height } = drawing.viewBox.baseVal;
-  return { width, height };
+  return { width: Math.ceil(width), height: Math.ceil(height) };
 }
 
 /**
@@ -121,8 +121,8 @@ async function paint({ text, width, height }) {
   await image.decode();
   const scale = Math.min(finest, Math.sqrt(mostPixels / (width * height)));
   const canvas = document.createElement('canvas');
-  canvas.width = width * scale;
-  canvas.height = height * scale;
+  canvas.width = Math.floor(width * scale);
+  canvas.height = Math.floor(height * scale);
   canvas.getContext('2d')?.drawImage(image, 0, 0, canvas.width, canvas.height);
   return new Promise((resolve, reject) => {
     canvas.toBlob((blob) => (blob ? resolve(blob) : reject(new Error('not painted'))), 'image/png');

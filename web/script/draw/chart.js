@@ -160,7 +160,7 @@ export function drawChart(document, rounds, { name, title, begin, sectionName })
     ...beginnings(rounds).map((i) =>
       text(document, sectionName(rounds[i].section), {
         class: 'chart-section',
-        x: edge + 34,
+        x: edge + 38,
         y: yOf(i) + cell - 4,
       }),
     ),

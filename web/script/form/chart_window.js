@@ -13,7 +13,10 @@ const endField = (/** @type {Document} */ document, /** @type {string} */ end) =
 export function readWindowField(control) {
   const end = control.getAttribute('data-window-end');
   if (end === null) return undefined;
-  const [from, to] = ends.map((one) => Number(endField(control.ownerDocument, one)?.value));
+  const [from, to] = ends.map((one) => {
+    const field = endField(control.ownerDocument, one);
+    return Math.min(Number(field?.value), Number(field?.max));
+  });
   const areRounds = [from, to].every((round) => Number.isInteger(round) && round >= 1);
   if (!areRounds) return { type: 'left' };
   return { type: 'window', window: settleWindow({ from, to }, end === 'from') };

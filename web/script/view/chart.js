@@ -98,7 +98,11 @@ export function viewChart(h, document, showing, window) {
     h(
       'div',
       { class: 'charts' },
-      charts.map((rounds, i) => chartOf(h, document, plan, window, rounds, socks[i])),
+      h(
+        'div',
+        {},
+        charts.map((rounds, i) => chartOf(h, document, plan, window, rounds, socks[i])),
+      ),
       key,
     ),
     hasMadePurl && h('p', { class: 'aside' }, words.table.made),
