@@ -62,6 +62,17 @@ const paper = '246 241 230 255';
 /** What a file may not hold, and must. */
 const readSvg = (page, text) =>
   page.evaluate((source) => {
+    const wordsOutside = (drawn) => {
+      const shown = document.body.appendChild(document.importNode(drawn, true));
+      const frame = shown.getBoundingClientRect();
+      const cut = [...shown.querySelectorAll('text')].filter((words) => {
+        const { left, right, top, bottom } = words.getBoundingClientRect();
+        const isInside = left >= frame.left && right <= frame.right;
+        return !isInside || top < frame.top || bottom > frame.bottom;
+      });
+      shown.remove();
+      return cut.map((words) => words.textContent);
+    };
     const file = new DOMParser().parseFromString(source, 'image/svg+xml');
     const root = file.documentElement;
     const fault = file.querySelector('parsererror');
@@ -78,7 +89,10 @@ const readSvg = (page, text) =>
       ).length,
       lost: named.filter((id) => !ids.has(id)),
       patterns: named.length,
-      strangers: [...file.querySelectorAll('[class], [style], script, foreignObject')].length,
+      cut: wordsOutside(root),
+      strangers: [
+        ...file.querySelectorAll('[class], [style], [role], [tabindex], script, foreignObject'),
+      ].length,
     };
   }, text);
 
@@ -95,6 +109,7 @@ async function assertFiles({ page, blank, ground = paper }) {
       root: 'svg',
       namespace: 'http://www.w3.org/2000/svg',
       unnamed: 0,
+      cut: [],
       lost: [],
       strangers: 0,
     });
@@ -165,6 +180,18 @@ test('both socks’ charts and the key are in one file; the file’s name says w
   for (const words of ['sock A: rounds 20–33', 'sock B: rounds 20–33', 'the first half ends']) {
     assert.ok(text.includes(words), words);
   }
+});
+
+test('in place of the fields beside the pair its file has words', async () => {
+  const { page } = await open();
+  const words = page.locator('.pair.wide-only').getByText(/^leg 20 cm$/);
+  assert.equal(await words.isVisible(), false);
+  const { bytes } = await save(page, 'the pair', 'SVG');
+  const text = bytes.toString('utf8');
+  assert.match(text, />leg 20 cm</);
+  assert.match(text, />foot 24\.6 cm</);
+  // No line that leads to a field which is not there.
+  assert.doesNotMatch(text, /M0 \d+H10/);
 });
 
 test('on paper there is nothing to press', async () => {

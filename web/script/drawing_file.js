@@ -7,22 +7,16 @@ const space = 16;
 const finest = 2;
 const mostPixels = 16e6;
 
-// What a drawing is styled with, and what holds where nothing is said.
-const properties = /** @type {Record<string, string>} */ ({
-  fill: 'rgb(0, 0, 0)',
-  stroke: 'none',
-  'stroke-width': '1px',
-  'stroke-dasharray': 'none',
-  'stroke-linecap': 'butt',
-  'stroke-linejoin': 'miter',
-  opacity: '1',
-  'font-family': '',
-  'font-size': '',
-  'font-style': 'normal',
-  'font-weight': '400',
-  'text-anchor': 'start',
-  'dominant-baseline': 'auto',
-});
+// What a drawing is styled with. The first are each node's own, with what holds where nothing is said; the
+// others go from a node to what is in it.
+const alone = { opacity: '1', 'stop-color': 'rgb(0, 0, 0)', 'stop-opacity': '1' };
+const handedDown = [
+  ...['fill', 'visibility', 'paint-order', 'text-anchor', 'dominant-baseline'],
+  ...['', '-width', '-dasharray', '-linecap', '-linejoin'].map((part) => `stroke${part}`),
+  ...['family', 'size', 'style', 'weight'].map((part) => `font-${part}`),
+];
+
+const ofPage = /^(class|role|tabindex|aria-.*|data-.*)$/;
 
 /**
  * Whatever is done meanwhile sees the light colours; nothing is painted before it ends.
@@ -47,32 +41,52 @@ function inLightColours(document, work) {
 
 /**
  * Writes into the copy what the shown node's style is, where that is not what its parent has.
- * @param {Element} shown @param {Element} copy @param {Record<string, string>} above
+ * @param {Element} shown @param {Element} copy @param {Record<string, string>} [above]
  */
-function writeStyle(shown, copy, above) {
+function writeStyle(shown, copy, above = {}) {
   const computed = getComputedStyle(shown);
-  /** @type {Record<string, string>} */
-  const here = {};
-  for (const [name, usual] of Object.entries(properties)) {
-    const value = computed.getPropertyValue(name).replace(/url\("(#[^"]*)"\)/, 'url($1)');
-    const isOwn = name === 'opacity' ? value !== usual : value !== above[name];
-    if (isOwn) copy.setAttribute(name, value);
-    else copy.removeAttribute(name);
-    here[name] = value;
+  const here = Object.fromEntries(
+    [...Object.keys(alone), ...handedDown].map((name) => [
+      name,
+      computed
+        .getPropertyValue(name)
+        .replace(/url\("(#[^"]*)"\)/, 'url($1)')
+        .replace(/(\d)px/g, '$1'),
+    ]),
+  );
+  for (const [name, value] of Object.entries(here)) {
+    if (value === above[name]) copy.removeAttribute(name);
+    else copy.setAttribute(name, value);
   }
-  copy.removeAttribute('class');
+  // What is only for the page, or only for its hearers, says nothing in another program.
+  for (const name of copy.getAttributeNames()) if (ofPage.test(name)) copy.removeAttribute(name);
   const copies = [...copy.children];
   [...shown.children].forEach((child, i) => {
-    if (getComputedStyle(child).display === 'none' && child.closest('defs') === null)
-      copies[i].remove();
-    else writeStyle(child, copies[i], here);
+    if (child.getAttribute('data-on') === 'page') copies[i].remove();
+    else writeStyle(child, copies[i], { ...here, ...alone });
   });
 }
 
-/** In whole pixels: half of one at the edge would be half paper. @param {SVGSVGElement} drawing */
-function sizeOf(drawing) {
+/**
+ * The drawing's room, with what of its words runs over it, in whole pixels: half of one at the edge would be
+ * half paper.
+ * @param {SVGSVGElement} drawing
+ */
+function roomOf(drawing) {
   const { width, height } = drawing.viewBox.baseVal;
-  return { width: Math.ceil(width), height: Math.ceil(height) };
+  const frame = drawing.getBoundingClientRect();
+  const words = [...drawing.querySelectorAll('text')]
+    .map((one) => one.getBoundingClientRect())
+    .filter((box) => box.width > 0);
+  const over = (/** @type {(box: DOMRect) => number} */ far) =>
+    Math.ceil((Math.max(0, ...words.map(far)) * width) / frame.width);
+  const before = over((box) => frame.left - box.left);
+  return {
+    before,
+    width: Math.ceil(width),
+    height: Math.ceil(height) + over((box) => box.bottom - frame.bottom),
+    whole: before + Math.ceil(width) + over((box) => box.right - frame.right),
+  };
 }
 
 /**
@@ -81,7 +95,8 @@ function sizeOf(drawing) {
  */
 function writePicture(drawings) {
   const { ownerDocument: document } = drawings[0];
-  const width = Math.max(...drawings.map((one) => sizeOf(one).width)) + 2 * space;
+  const rooms = drawings.map(roomOf);
+  const width = Math.max(...rooms.map(({ whole }) => whole)) + 2 * space;
   const picture = document.createElementNS(namespace, 'svg');
   const make = (/** @type {string} */ name, /** @type {Record<string, unknown>} */ attributes) => {
     const node = document.createElementNS(namespace, name);
@@ -96,17 +111,16 @@ function writePicture(drawings) {
   let y = space;
   inLightColours(document, () => {
     paper.setAttribute('fill', getComputedStyle(document.body).backgroundColor);
-    for (const drawing of drawings) {
+    drawings.forEach((drawing, i) => {
       const copy = /** @type {SVGSVGElement} */ (drawing.cloneNode(true));
-      writeStyle(drawing, copy, properties);
-      for (const name of ['role', 'aria-label']) copy.removeAttribute(name);
-      const size = sizeOf(drawing);
-      for (const [key, value] of Object.entries({ x: space, y, ...size, overflow: 'visible' })) {
-        copy.setAttribute(key, String(value));
-      }
+      writeStyle(drawing, copy);
+      const { before, width: wide, height } = rooms[i];
+      const place = { x: space + before, y, width: wide, height, overflow: 'visible' };
+      for (const [key, value] of Object.entries(place)) copy.setAttribute(key, String(value));
+      copy.setAttribute('preserveAspectRatio', 'xMinYMin');
       picture.append(copy);
-      y += size.height + space;
-    }
+      y += height + space;
+    });
   });
   for (const [key, value] of Object.entries({ width, height: y, viewBox: `0 0 ${width} ${y}` })) {
     picture.setAttribute(key, String(value));
@@ -143,7 +157,7 @@ function hand(document, blob, name) {
 async function save(button) {
   const place = button.closest('[data-drawing]');
   const drawings = /** @type {SVGSVGElement[]} */ ([
-    ...(place?.querySelectorAll('svg[role="img"]') ?? []),
+    ...(place?.querySelectorAll('svg[aria-label]') ?? []),
   ]).filter((one) => one.getClientRects().length > 0);
   if (drawings.length === 0) return;
   const picture = writePicture(drawings);

@@ -139,12 +139,9 @@ export function drawChart(document, rounds, { name, title, begin, sectionName })
     path(
       'changed',
       over((place, _works, changed) =>
-        runsOf(changed, (from, to) =>
-          Array.from({ length: to - from }, (_, i) => {
-            const [x] = middle(place, from + i);
-            return `M${at(x - 5, place.y + cell - 2)}h10`;
-          }).join(''),
-        ),
+        changed
+          .map((is, i) => (is ? `M${at(middle(place, i)[0] - 5, place.y + cell - 2)}h10` : ''))
+          .join(''),
       ),
     ),
     path(

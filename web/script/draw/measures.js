@@ -11,13 +11,27 @@ const level = (y, from, to) =>
 
 /**
  * A length along a sock that stands, led to from the field at its side.
- * @param {Document} document @param {{ x: number, from: number, to: number, field?: number }} place
+ * @param {Document} document
+ * @param {{ x: number, from: number, to: number, field?: number, label: string }} place `label` is for
+ *   a drawing that is saved: on the page the field stands there
  */
-export function uprightLength(document, { x, from, to, field }) {
+export function uprightLength(document, { x, from, to, field, label }) {
   const middle = (from + to) / 2;
   const lead =
     field === undefined ? '' : `M${at(0, field)}H${at(10)}L${at(x - 8, middle)}H${at(x)}`;
-  return svg(document, 'path', { class: 'measure', d: upright(x, from, to) + lead });
+  return svg(
+    document,
+    'g',
+    {},
+    svg(document, 'path', { class: 'measure', d: upright(x, from, to) }),
+    svg(document, 'path', { class: 'measure', d: lead, 'data-on': 'page' }),
+    text(document, label, {
+      class: 'measure-text',
+      transform: `translate(${at(x - 10, middle)}) rotate(-90)`,
+      'text-anchor': 'middle',
+      'data-on': 'file',
+    }),
+  );
 }
 
 /**
@@ -28,10 +42,11 @@ export function uprightLength(document, { x, from, to, field }) {
 export function girth(document, { from, to, y, turn, field }) {
   const lead = field === undefined ? '' : `M${at(0, field)}H${at(10)}L${at(turn, y)}H${at(from)}`;
   const across = `M${at(from, y)}H${at(to)}M${at(to, y - 5)}v10M${at(from, y - 5)}v10`;
+  // Its words are the field's, which a saved drawing has not.
   return svg(
     document,
     'g',
-    {},
+    { 'data-on': 'page' },
     svg(document, 'path', { class: 'measure-halo', d: `M${at(from, y)}H${at(to)}` }),
     svg(document, 'path', { class: 'measure', d: lead + across }),
   );

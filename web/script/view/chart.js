@@ -92,7 +92,6 @@ export function viewChart(h, document, showing, window) {
       signs.map((kind) => `${words.key[kind].sign}: ${words.key[kind].lines.join(' ')}`),
     ),
   );
-  const hasMadePurl = charts.flat().some(({ halves }) => halves.flat().includes('m1p'));
   return [
     markLastGood(h, showing),
     h(
@@ -105,7 +104,6 @@ export function viewChart(h, document, showing, window) {
       ),
       key,
     ),
-    hasMadePurl && h('p', { class: 'aside' }, words.table.made),
     tableOf(h, plan, window, isUnlike),
   ];
 }
@@ -132,8 +130,17 @@ export function viewWindow(h, { plan }, window) {
   const lower = Math.max(1, window.from - tall);
   const higher = Math.min(totalRounds, window.to + tall);
   const isWhole = plan.spiral.periodRounds <= Math.min(window.most, plan.spiral.rounds);
-  const sections = partsOf(plan)
-    .filter(({ section }) => section !== 'spiral')
+  const parts = partsOf(plan);
+  const sections = ['toe', 'widening', 'cuff']
+    .map((section) => {
+      const all = parts.filter((part) => part.section === section);
+      return {
+        section,
+        from: all[0]?.from ?? 0,
+        rounds: all.reduce((sum, part) => sum + part.rounds, 0),
+      };
+    })
+    .filter(({ rounds }) => rounds > 0)
     .map(({ section, from, rounds }) => {
       // A round of what comes before, so that the widening's own first round stands on something.
       const first = section === 'toe' ? 1 : from;

@@ -3,8 +3,9 @@ import { brackets } from '../draw/brackets.js';
 import { girth, greatToes, uprightLength } from '../draw/measures.js';
 import { svg, text } from '../draw/svg.js';
 import { tightLabel } from '../draw/tight.js';
-import { drawingWords } from '../../words/en.js';
+import { drawingWords, measureWords } from '../../words/en.js';
 import { drawBoth, hasGreatToe, nameOfPair, widestFlat } from './both_socks.js';
+import { figuresIn } from './figures.js';
 import { bracketFigure, bracketWords, isWidened, partsOf } from './parts.js';
 import { tightAtHeel } from './stretch.js';
 
@@ -33,6 +34,7 @@ function partsFrom(showing, tip, round) {
 /** @param {Document} document @param {Showing} showing */
 export function standingPair(document, showing) {
   const { plan, request, system, values } = showing;
+  const { length } = figuresIn(system);
   // A wider leg keeps the feet apart by itself.
   const [gap, most] = isWidened(plan) ? [16, 122] : [36, 112];
   const fit = (tall - top - bottom) / (plan.totalRounds / plan.gauge.roundsPerMm);
@@ -68,12 +70,19 @@ export function standingPair(document, showing) {
       'aria-label': nameOfPair(plan, system),
     },
     svg(document, 'g', { transform: `translate(${left} ${start})` }, node),
-    uprightLength(document, { x: left - 18, from: start, to: heel, field: slots.leg }),
+    uprightLength(document, {
+      x: left - 18,
+      from: start,
+      to: heel,
+      field: slots.leg,
+      label: measureWords.leg(length(request.legHeightMm)),
+    }),
     uprightLength(document, {
       x: left - 18,
       from: heel,
       to: tip,
       field: isTape ? slots.foot : undefined,
+      label: measureWords.foot(length(plan.foot.lengthMm), '', false),
     }),
     across(heel, slots.heel),
     across(ball, isTape ? slots.ball : undefined),

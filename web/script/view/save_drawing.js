@@ -11,7 +11,7 @@ const words = chartWords.save;
 const isDrawing = (/** @type {Child} */ child) =>
   /** @type {Element} */ (child)?.nodeType === 1 &&
   [child, .../** @type {Element} */ (child).querySelectorAll('svg')].some(
-    (one) => /** @type {Element} */ (one).getAttribute('role') === 'img',
+    (one) => /** @type {Element} */ (one).localName === 'svg',
   );
 
 /**

@@ -1,31 +1,34 @@
 // What the round strip shows, as a table: each part's rounds, and what happens in them.
 import { chartWords, drawingWords } from '../../words/en.js';
 import { table } from './dom.js';
-import { nameOf, partsOf, ribTitle, sayMove } from './parts.js';
+import { partsOf, sayMove, titleOf } from './parts.js';
 
 /** @typedef {import('./showing.js').Showing} Showing */
 /** @typedef {import('../contract.js').Plan} Plan */
+/** @typedef {import('./parts.js').Part} Part */
 /** @typedef {import('./dom.js').Make} Make */
 
 const words = chartWords.strip;
 
-/** The rounds of a section after which there are more stitches, from 1. @param {Plan} plan @param {string} section */
-function increasesOf(plan, section) {
+/** The rounds of a part after which there are more stitches, from 1. @param {Plan} plan @param {Part} part */
+function increasesOf(plan, part) {
   /** @type {number[]} */
   const found = [];
   let round = 0;
-  let stitches = plan.castOn.stitches;
+  let { stitches } = plan.castOn;
   for (const span of plan.rounds) {
-    if (span.section === section && span.stitches !== stitches) found.push(round + 1);
+    const isHere = round >= part.from && round < part.from + part.rounds;
+    if (isHere && span.stitches !== stitches) found.push(round + 1);
     round += span.rounds;
     stitches = span.stitches;
   }
   return found;
 }
 
-/** @param {Plan} plan @param {string} section */
-function sayWhat(plan, section) {
-  const adds = increasesOf(plan, section);
+/** @param {Plan} plan @param {Part} part */
+function sayWhat(plan, part) {
+  const { section } = part;
+  const adds = increasesOf(plan, part);
   const isRib = section === 'spiral' || section === 'widening';
   const said = [
     adds.length > 0 && words.adds(adds.length, adds.join(', ')),
@@ -37,9 +40,9 @@ function sayWhat(plan, section) {
 
 /** @param {Make} h @param {Showing} showing */
 export function viewStripTable(h, { plan }) {
-  const rows = partsOf(plan).map(({ section, from, rounds }) => ({
-    name: section === 'spiral' ? ribTitle(plan) : nameOf(section),
-    cells: [drawingWords.strip.span(from + 1, from + rounds), sayWhat(plan, section)],
+  const rows = partsOf(plan).map((part) => ({
+    name: titleOf(plan, part),
+    cells: [drawingWords.strip.span(part.from + 1, part.from + part.rounds), sayWhat(plan, part)],
   }));
   return h(
     'details',

@@ -38,7 +38,6 @@ export const chartWords = {
   table: {
     open: 'The chart in words',
     caption: 'The rounds of the chart, from the lowest up',
-    made: 'M1P: lift the strand between the needles from front to back and purl its back leg.',
   },
   strip: {
     open: 'The rounds as a table',
