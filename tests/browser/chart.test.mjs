@@ -63,7 +63,9 @@ const readCharts = (page) =>
           found.map((one) => (Number.isNaN(Number(one)) ? one : Number(one))),
         );
       const boxes = all('knits', /M([\d.-]+) ([\d.-]+)h(-[\d.]+)v16/g);
-      const dots = all('dots', /M([\d.-]+) ([\d.-]+)h0/g);
+      const dots = all('dots', /M([\d.-]+) ([\d.-]+)((?:m-16 0|h0)+)/g).flatMap(([x, y, run]) =>
+        run.split('m').map((_, i) => [x - i * wide, y]),
+      );
       const made = all('made', /M([\d.-]+) ([\d.-]+)(m[^M]+)/g);
       const changed = all('changed', /M([\d.-]+) ([\d.-]+)h10/g);
       const [[half]] = all('half', /M([\d.-]+) /g);

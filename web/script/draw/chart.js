@@ -126,9 +126,18 @@ export function drawChart(document, rounds, { name, title, begin, sectionName })
     ),
     path('grid', places.map(gridOf).join('')),
     path('tens', tenth.map((i) => `M${at(edge - i * cell, top)}v${tall}`).join('')),
+    // From dot to dot: few words for thousands of them.
     path(
       'dots',
-      each((work) => work === 'p', 'h0'),
+      over((place, works) =>
+        runsOf(
+          works.map((work) => work === 'p'),
+          (from, to) =>
+            `M${at(...middle(place, from))}${Array(to - from)
+              .fill('h0')
+              .join(`m${-cell} 0`)}`,
+        ),
+      ),
     ),
     path(
       'made',
