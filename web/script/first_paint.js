@@ -2,6 +2,7 @@
 import { buildForm, examplesLeft, readDraft, showForm, valuesOf } from './form.js';
 import { startState } from './state.js';
 import { showCare, showPlan } from './view.js';
+import { showHow, showWorks } from './view/how.js';
 
 // What lies below the first screen waits for the page's own first answer: a kilobyte of it is a tenth of a
 // second on a slow line, and nobody has scrolled there by then. The same for the stretch line of a
@@ -22,6 +23,8 @@ export async function firstPaint(document, answer) {
   buildForm(document);
   showForm(document, state, []);
   showCare(document);
+  showHow(document);
+  showWorks(document);
   showPlan(document, {
     plan: reply.plan,
     request,

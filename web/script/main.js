@@ -18,6 +18,7 @@ import { reduce, startState, windowOf } from './state.js';
 import {
   answerText,
   keepScale,
+  listenHow,
   say,
   serveWorkings,
   showChart,
@@ -120,6 +121,7 @@ function start() {
 
   serveWorkings(document);
   listenForSaving(document, () => say(document, troubleText('notPainted')));
+  listenHow(document);
 
   // The fields are there before the module has started: what is typed meanwhile is kept, and asked then.
   void startCore().then((core) => {

@@ -21,6 +21,7 @@ import { viewTwoWays } from './view/two_ways.js';
 import { viewWorking } from './view/working.js';
 
 export { keepScale } from './view/stretch_scale.js';
+export { listenHow } from './view/how_open.js';
 export { answerText, troubleText } from './view/summary.js';
 export { serveWorkings } from './view/working_open.js';
 

@@ -5,6 +5,7 @@ export { cautionWords } from './en/cautions.js';
 export { pageWords } from './en/page.js';
 export { drawingWords } from './en/drawing.js';
 export { chartWords } from './en/chart.js';
+export { howWords } from './en/how.js';
 export { measureWords } from './en/measures.js';
 export { planWords } from './en/plan.js';
 export { stretchWords } from './en/stretch.js';
