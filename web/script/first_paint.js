@@ -1,13 +1,13 @@
 // The page's first sight, made when it is built: the form, and the example's plan by the core itself.
 import { buildForm, examplesLeft, readDraft, showForm, valuesOf } from './form.js';
 import { startState } from './state.js';
-import { showCare, showPlan } from './view.js';
+import { showFixed, showPlan } from './view.js';
 import { showHow, showWorks } from './view/how.js';
 
 // What lies below the first screen waits for the page's own first answer: a kilobyte of it is a tenth of a
 // second on a slow line, and nobody has scrolled there by then. The same for the stretch line of a
 // width that is neither a phone's nor a desk's.
-const later = ['buy', 'knit', 'working', 'strip', 'scatter', 'two-ways', 'substitute']
+const later = ['working', 'strip', 'scatter', 'two-ways', 'substitute']
   .map((name) => `[data-view="${name}"] > *`)
   .concat('[data-view="choices"] .middle-only');
 
@@ -22,7 +22,7 @@ export async function firstPaint(document, answer) {
   if (!reply.ok) throw new Error(`the example is refused: ${JSON.stringify(reply.problems)}`);
   buildForm(document);
   showForm(document, state, []);
-  showCare(document);
+  showFixed(document);
   showHow(document);
   showWorks(document);
   showPlan(document, {

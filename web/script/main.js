@@ -17,11 +17,14 @@ import { listenForSaving } from './drawing_file.js';
 import { reduce, startState, windowOf } from './state.js';
 import {
   answerText,
+  keepReadingOrder,
   keepScale,
   listenHow,
+  listenMoments,
   say,
   serveWorkings,
   showChart,
+  showMoment,
   showPlan,
   showTrouble,
   troubleText,
@@ -81,6 +84,7 @@ function start() {
 
   function draw() {
     const told = tellProblems(problems, state);
+    showMoment(document, state.moment);
     showForm(document, state, told);
     if (!good) return undefined;
     const showing = {
@@ -114,8 +118,15 @@ function start() {
     const before = state;
     state = reduce(state, action);
     ask(before);
-    sayLater(draw());
+    const drawn = draw();
+    if (action.type !== 'moment') sayLater(drawn);
   }
+  keepReadingOrder(document);
+  listenMoments(
+    document,
+    (moment) => act({ type: 'moment', moment }),
+    (text) => say(document, text),
+  );
   listen(document, now, act);
   listenStretch(document, now, act);
 

@@ -13,14 +13,18 @@ import { withoutStrangers } from './state/own.js';
  * @property {Record<string, string>} shown the unit a field is shown in, where it is not the typed one
  * @property {string} fresh the field typed in since the reader came to it, or ''
  * @property {'metric' | 'inch'} system units of the page's own figures
+ * @property {Moment} moment what the page is for just now
  * @property {boolean} isHeld whether the count is in the reader's hand: what she holds must not move
  * @property {import('./state/chart_window.js').Window} [window] rounds asked for in the chart
  */
+
+/** @typedef {'buy' | 'count' | 'knit' | 'class'} Moment */
 
 /**
  * @typedef {{ type: 'typed', pointer: string, typed: string, unit: string }
  *   | { type: 'unit', pointer: string, unit: string, typed: string, isWritten: boolean }
  *   | { type: 'left' }
+ *   | { type: 'moment', moment: Moment }
  *   | { type: 'held', isHeld: boolean }
  *   | { type: 'window', window: import('./state/chart_window.js').Window | undefined }
  *   | { type: 'rib', knit: string, purl: string }
@@ -45,6 +49,7 @@ export function startState() {
     shown: {},
     fresh: '',
     system: 'metric',
+    moment: 'count',
     isHeld: false,
   };
 }
@@ -147,6 +152,8 @@ export function reduce(state, action) {
       return chooseRib(state, action);
     case 'unit':
       return changeUnit(state, action);
+    case 'moment':
+      return { ...state, moment: action.moment };
     case 'held':
       return { ...state, isHeld: action.isHeld };
     case 'window':

@@ -4,9 +4,11 @@ import { viewOther } from './view/buy_other.js';
 import { viewCare, viewCautions } from './view/cautions.js';
 import { viewChart, viewWindow } from './view/chart.js';
 import { viewChoices } from './view/choices.js';
+import { viewClass } from './view/class.js';
 import { maker } from './view/dom.js';
 import { viewFoot } from './view/foot.js';
 import { viewKnit } from './view/knit.js';
+import { isInSight } from './view/moments.js';
 import { settle } from './view/morph.js';
 import { viewNote } from './view/note.js';
 import { viewPair } from './view/pair.js';
@@ -22,45 +24,52 @@ import { viewWorking } from './view/working.js';
 
 export { keepScale } from './view/stretch_scale.js';
 export { listenHow } from './view/how_open.js';
+export { listenMoments, showMoment } from './view/moments.js';
+export { keepReadingOrder } from './view/reading_order.js';
 export { answerText, troubleText } from './view/summary.js';
 export { serveWorkings } from './view/working_open.js';
 
 /** @typedef {import('./view/showing.js').Showing} Showing */
 /** @typedef {import('./view/dom.js').Child} Child */
 
-/** @param {Document} document @param {string} name @param {Child[]} children */
-function fill(document, name, children) {
+/**
+ * Draws what is in sight, and leaves the other moments until they are come to.
+ * @param {Document} document @param {string} name @param {() => Child[]} draw
+ */
+function fill(document, name, draw) {
   const place = document.querySelector(`[data-view="${name}"]`);
-  const nodes = children
+  if (!place || !isInSight(place)) return;
+  const nodes = draw()
     .filter((child) => child !== null && child !== undefined && child !== false)
     .map((child) => (typeof child === 'string' ? document.createTextNode(child) : child));
-  if (place) settle(place, nodes);
+  settle(place, nodes);
 }
 
 /** @param {Document} document @param {Showing} showing */
 export function showPlan(document, showing) {
   const h = maker(document);
-  fill(document, 'sentence', viewSentence(h, showing));
-  fill(document, 'standing', viewStanding(h, showing));
-  fill(document, 'pair', withSave(h, showing.plan, 'pair', viewPair(h, document, showing)));
-  fill(
-    document,
-    'choices',
-    withSave(h, showing.plan, 'stretch', viewChoices(h, document, showing)),
-  );
-  fill(document, 'note', viewNote(h, showing));
-  fill(document, 'cautions', viewCautions(h, showing));
-  fill(document, 'swatch', viewSwatch(document, showing));
-  fill(document, 'scatter', viewScatter(h, document, showing));
-  fill(document, 'two-ways', viewTwoWays(h, showing));
-  const strip = [...viewStrip(document, showing), viewStripTable(h, showing)];
-  fill(document, 'strip', withSave(h, showing.plan, 'strip', strip));
-  fill(document, 'foot', viewFoot(h, showing));
-  fill(document, 'buy', viewBuy(h, showing));
-  fill(document, 'substitute', viewOther(h, showing));
-  fill(document, 'knit', viewKnit(h, showing));
-  fill(document, 'working', viewWorking(h, showing));
-  fill(document, 'summary', viewSummary(h, showing));
+  const { plan } = showing;
+  /** @type {Record<string, () => Child[]>} by place */
+  const views = {
+    sentence: () => viewSentence(h, showing),
+    standing: () => viewStanding(h, showing),
+    pair: () => withSave(h, plan, 'pair', viewPair(h, document, showing)),
+    choices: () => withSave(h, plan, 'stretch', viewChoices(h, document, showing)),
+    note: () => viewNote(h, showing),
+    cautions: () => viewCautions(h, showing),
+    swatch: () => viewSwatch(document, showing),
+    scatter: () => viewScatter(h, document, showing),
+    'two-ways': () => viewTwoWays(h, showing),
+    strip: () =>
+      withSave(h, plan, 'strip', [...viewStrip(document, showing), viewStripTable(h, showing)]),
+    foot: () => viewFoot(h, showing),
+    buy: () => viewBuy(h, showing),
+    substitute: () => viewOther(h, showing),
+    knit: () => viewKnit(h, showing),
+    working: () => viewWorking(h, showing),
+    summary: () => viewSummary(h, showing),
+  };
+  for (const [name, draw] of Object.entries(views)) fill(document, name, draw);
   document.documentElement.toggleAttribute('data-last-good', showing.problems.length > 0);
 }
 
@@ -70,20 +79,23 @@ export function showPlan(document, showing) {
  */
 export function showChart(document, showing, window) {
   const h = maker(document);
-  const nodes = viewChart(h, document, showing, window);
-  fill(document, 'window', viewWindow(h, showing, window));
-  fill(document, 'chart', withSave(h, showing.plan, 'chart', nodes, window));
+  fill(document, 'window', () => viewWindow(h, showing, window));
+  fill(document, 'chart', () =>
+    withSave(h, showing.plan, 'chart', viewChart(h, document, showing, window), window),
+  );
   document.getElementById('chart')?.removeAttribute('hidden');
 }
 
-/** What is the same for every plan. @param {Document} document */
-export function showCare(document) {
-  fill(document, 'care', viewCare(maker(document)));
+/** What is the same for every plan, in whatever moment. @param {Document} document */
+export function showFixed(document) {
+  const h = maker(document);
+  document.querySelector('[data-view="care"]')?.append(...viewCare(h));
+  document.querySelector('[data-view="class"]')?.append(...viewClass(h));
 }
 
 /** Only that the page cannot answer: what it shows already stays. @param {Document} document @param {string} text */
 export function showTrouble(document, text) {
-  fill(document, 'standing', viewTrouble(maker(document), text));
+  fill(document, 'standing', () => viewTrouble(maker(document), text));
 }
 
 /** Into the one place that is read aloud when it changes. @param {Document} document @param {string} text */

@@ -126,12 +126,15 @@ const countTold = (h, showing) =>
       `${stretchWords.stitches} `,
       guessMark(h, showing, 'stitches'),
     ),
-    h(
-      'p',
-      {},
-      h('span', {}, `${sayFlat(showing)}.`, ' ', guessMark(h, showing, 'girth')),
-      h('span', {}, showing.plan.halvesAlike ? stretchWords.alike : stretchWords.unlike),
-    ),
+  );
+
+/** What that count makes, and how the line is used. @param {Make} h @param {Showing} showing */
+const countSaid = (h, showing) =>
+  h(
+    'p',
+    { class: 'count-said', 'data-key': 'said' },
+    h('span', {}, `${sayFlat(showing)}. `, guessMark(h, showing, 'girth')),
+    ` ${showing.plan.halvesAlike ? stretchWords.alike : stretchWords.unlike} ${stretchWords.lead}`,
   );
 
 /**
@@ -192,7 +195,7 @@ export function viewChoices(h, document, showing) {
     viewStretch(document, showing, { width: 1120, grain: 1.7, only: 'wide-only' }),
     viewStretch(document, showing, { width: 700, grain: 1.3, only: 'middle-only' }),
     viewStretch(document, showing, { width: 340, grain: 1, only: 'phone-only' }),
-    h('p', { class: 'aside', 'data-key': 'lead' }, stretchWords.lead),
+    countSaid(h, showing),
     // Always there, so that what stands below it is never made into it.
     h('div', { class: 'way-back', 'data-key': 'back' }, wayBack(h, showing)),
     ...offers(h, showing),

@@ -3,8 +3,15 @@
 /** @typedef {string} Text */
 
 export const pageWords = {
-  exampleIs: 'A worked example: the Tuesday class, net loft, Harrow Quay.',
-  exampleLeft: (/** @type {Text} */ parts) => `Still the example’s: ${parts}.`,
+  /** Said when one of them is come to. */
+  moments: { buy: 'Buy', count: 'Count', knit: 'Knit', class: 'Class' },
+  forClass: {
+    title: 'For the class',
+    lead: 'The pair and its figures, large, for a screen that all look at. Below, how each figure came about: to tell it, or to hand it out.',
+  },
+
+  exampleIs: 'A worked example, from the Tuesday class at Harrow Quay.',
+  exampleLeft: (/** @type {Text} */ parts) => `Still its own: ${parts}.`,
   allOwn: 'All measures are your own.',
   problems: (/** @type {number} */ n) => (n === 1 ? 'One thing to mend:' : `${n} things to mend:`),
   lastGood: (/** @type {Text} */ values) =>
