@@ -37,7 +37,6 @@ export async function buildScript(webFolder, src) {
   const result = await esbuild.build({
     entryPoints: [path.join(webFolder, src)],
     bundle: true,
-    minify: true,
     write: false,
     format: 'iife',
     charset: 'utf8',
@@ -46,7 +45,9 @@ export async function buildScript(webFolder, src) {
     target,
     loader,
   });
-  return result.outputFiles[0].text.trim();
+  // Looking at it three times finds what a single pass leaves behind: 1.6 kB of the page.
+  const { code } = await terser.minify(result.outputFiles[0].text, { compress: { passes: 3 } });
+  return code.trim();
 }
 
 /** Emscripten's glue, squeezed, so that it leaves behind globalThis.createCore and nothing else. */
