@@ -68,17 +68,128 @@ test('the slant on paper is the pitch the plan tells', async () => {
   const { page } = await open();
   const [run, rise] = await page.evaluate(() => {
     const d = document.querySelector('.pair.wide-only .purl').getAttribute('d');
-    const points = d
-      .slice(1, d.indexOf('Z'))
-      .split('L')
-      .map((point) => point.split(' ').map(Number));
-    // The slanting part of the band's first edge.
-    const [from, to] = [points[1], points[points.length / 2 - 3]];
-    return [Math.abs(to[0] - from[0]), Math.abs(to[1] - from[1])];
+    // The longest slanting side of any band.
+    const sides = d.split('Z').flatMap((band) => {
+      const points = band
+        .slice(1)
+        .split('L')
+        .map((point) => point.split(' ').map(Number));
+      return points
+        .slice(1)
+        .map(([x, y], i) => [Math.abs(x - points[i][0]), Math.abs(y - points[i][1])]);
+    });
+    return sides.sort(([, one], [, other]) => other - one).find(([wide]) => wide > 1);
   });
   const degrees = (Math.atan(run / rise) * 180) / Math.PI;
   // One stitch over four rounds at 20 and 28 over 4 in: atan((1/20)/(4/28)).
   assert.ok(Math.abs(degrees - 19.29) < 0.3, `${degrees}`);
+});
+
+// From a newborn's sock in bulky yarn to a man's knee sock in the finest: [fields, stitches, rounds].
+const anySock = [
+  [
+    {
+      stitches: '8',
+      rounds: '10',
+      ball: '11',
+      foot: '9.5',
+      leg: '6',
+      cuff: '1',
+      knit: '1',
+      purl: '1',
+    },
+    8,
+    15,
+  ],
+  [
+    {
+      stitches: '32',
+      rounds: '44',
+      ball: '23',
+      foot: '26',
+      leg: '45',
+      cuff: '4',
+      knit: '3',
+      purl: '2',
+    },
+    65,
+    300,
+  ],
+  [
+    {
+      stitches: '70',
+      rounds: '90',
+      ball: '30',
+      foot: '29',
+      leg: '38',
+      cuff: '4',
+      knit: '3',
+      purl: '2',
+    },
+    190,
+    580,
+  ],
+  [
+    {
+      stitches: '60',
+      rounds: '80',
+      ball: '23',
+      foot: '26',
+      leg: '30',
+      cuff: '4',
+      knit: '1',
+      purl: '1',
+    },
+    120,
+    420,
+  ],
+];
+
+test('any sock is drawn in a few paths, short enough for a frame, and says where ribs are left out', async () => {
+  const { page } = await open();
+  await page.locator('.finer > summary').click();
+  await page.locator('#f-foot-calfGirthMm').fill('');
+  await page.locator('#f-foot-ankleGirthMm').fill('');
+  await page.locator('#f-foot-heelAnkleGirthMm').fill('');
+  const ids = {
+    stitches: 'swatch-readings-0-stitches',
+    rounds: 'swatch-readings-0-rounds',
+    ball: 'foot-ballGirthMm',
+    foot: 'foot-lengthMm',
+    leg: 'legHeightMm',
+    cuff: 'cuffMm',
+    knit: 'rib-knit',
+    purl: 'rib-purl',
+  };
+  for (const [fields, stitches, rounds] of anySock) {
+    for (const shift of ['1', '4']) {
+      await page.locator('#f-rib-roundsPerShift').fill(shift);
+      for (const [name, value] of Object.entries(fields)) {
+        await page.locator(`#f-${ids[name]}`).fill(value);
+      }
+      const seen = await page.evaluate(() => ({
+        wrong: document.querySelector('[data-last-good]') !== null,
+        note: [...document.querySelectorAll('.hand .figure')].map((node) => node.textContent),
+        pairs: [...document.querySelectorAll('svg.pair')].map((pair) => ({
+          nodes: pair.querySelectorAll('*').length,
+          text: pair.outerHTML.length,
+          every: Number(pair.getAttribute('data-every')),
+          apart: pair.getBoundingClientRect().width,
+        })),
+        told: document.querySelector('.pair-place figcaption').textContent,
+      }));
+      assert.equal(seen.wrong, false, JSON.stringify(fields));
+      assert.ok(Math.abs(seen.note[1] - stitches) <= stitches * 0.1, seen.note.join());
+      assert.ok(Math.abs(seen.note[3] - rounds) <= rounds * 0.15 + 2, seen.note.join());
+      for (const { nodes, text, every } of seen.pairs) {
+        assert.ok(nodes < 120, `${nodes} nodes`);
+        assert.ok(text < 90_000, `${text} characters`);
+        if (every > 1) assert.match(seen.told, new RegExp(`one in ${every} is drawn`));
+      }
+      const isFine = seen.pairs.some(({ every }) => every > 1);
+      assert.equal(/Too fine/.test(seen.told), isFine);
+    }
+  }
 });
 
 test('each lead begins at its field’s line', async () => {

@@ -4,6 +4,10 @@ import { at, svg } from './svg.js';
 
 /** @typedef {import('./profile.js').Size} Size */
 
+// Smaller than this no stitch can be told from the next, and a pattern of them only flickers.
+const leastStitch = 1.5;
+const isTold = (/** @type {Size} */ size) => size.stitch >= leastStitch;
+
 /** A knit stitch: two legs that meet below, and the feet of the one above. @param {Size} size */
 function knitLegs({ stitch: w, round: h }) {
   const leg = (/** @type {number} */ side, /** @type {number} */ up) => {
@@ -46,12 +50,18 @@ const fabric = (document, id, size, kind, path) =>
       width: size.stitch,
       height: size.round,
     },
-    svg(document, 'rect', { class: `${kind}-ground`, width: size.stitch, height: size.round }),
-    svg(document, 'path', { class: `${kind}-yarn`, d: path }),
+    svg(document, 'rect', {
+      class: isTold(size) ? `${kind}-ground` : `${kind}-yarn`,
+      width: size.stitch,
+      height: size.round,
+    }),
+    ...(isTold(size) ? [svg(document, 'path', { class: `${kind}-yarn`, d: path })] : []),
   );
 
 /** The loops of the top edge, over the needle they hang from: one path. @param {Size} size */
-function loops({ stitch: w, widest }) {
+function loops(size) {
+  const { stitch: w, widest } = size;
+  if (!isTold(size)) return '';
   const left = -widest / 2;
   const rise = Math.min(6, Math.max(3.2, w * 0.9));
   return Array.from({ length: Math.round(widest / w) }, (_, i) => {
@@ -79,11 +89,11 @@ const shade = (document, id) =>
 /**
  * Its top edge lies on y = 0 and its middle on x = 0; the toe points down.
  * @param {Document} document @param {Size} size
- * @param {{ edge: string, purl: string, increases: string }} paths
+ * @param {{ edge: string, purl: string, checks: Node[], increases: string }} paths
  * @param {{ id: string, isSecond: boolean, giveOrTake: number }} how `giveOrTake` is a share of the width,
  *   or 0 for no ghost of it
  */
-export function drawSock(document, size, { edge, purl, increases }, { id, isSecond, giveOrTake }) {
+export function drawSock(document, size, { edge, purl, checks, increases }, { id, isSecond, giveOrTake }) {
   const ghosts = giveOrTake === 0 ? [] : [1 / (1 + giveOrTake), 1 / (1 - giveOrTake)];
   return svg(
     document,
@@ -104,6 +114,7 @@ export function drawSock(document, size, { edge, purl, increases }, { id, isSeco
       'g',
       { 'clip-path': `url(#${id}-edge)` },
       svg(document, 'path', { class: 'purl', d: purl, fill: `url(#${id}-purl)` }),
+      ...checks,
     ),
     svg(document, 'path', { d: edge, fill: `url(#${id}-shade)` }),
     svg(document, 'path', {

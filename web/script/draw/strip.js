@@ -33,6 +33,14 @@ function marksOf(plan, track) {
 /** Over a widening round: a small wedge that opens upwards, as the leg does. @param {number} x @param {number} tall */
 const wedge = (x, tall) => `M${at(x, tall)}V${at(0)}M${at(x - 4, 0)}h8l-4 9z`;
 
+// Ticks closer than this run together; a line along them says the same.
+const leastApart = 3;
+
+/** @param {number[]} rounds @param {number} step */
+const areTold = (rounds, step) =>
+  rounds.length < 3 ||
+  ((rounds[rounds.length - 1] - rounds[0]) / (rounds.length - 1)) * step >= leastApart;
+
 /** @typedef {{ text: string, from: number }} Label `from` the round its part begins with, from 0 */
 
 /**
@@ -98,7 +106,12 @@ export function drawStrip(document, plan, { width, name, labels, track }) {
       d: all,
       'stroke-dasharray': `${thin} ${(step - thin).toFixed(5)}`,
     }),
-    path('tick moves', moves, 13),
+    areTold(moves, step)
+      ? path('tick moves', moves, 13)
+      : svg(document, 'path', {
+          class: 'tick moves',
+          d: `M${at(moves[0] * step, tall - 13)}H${at((moves[moves.length - 1] + 1) * step)}`,
+        }),
     path('tick increases', increases, 24),
     path('tick increases', oneSided, 16),
     ...(widenings.length > 0

@@ -1,9 +1,10 @@
 // Both socks on their needle in one frame, and what the whole is called.
+import { checks } from '../draw/checks.js';
 import { drawNeedle } from '../draw/needle.js';
 import { increaseDots, outline } from '../draw/outline.js';
 import { profileOf, sizeSock } from '../draw/profile.js';
 import { ribTrack } from '../draw/rib_track.js';
-import { purlBands, wideningDots } from '../draw/ribs.js';
+import { purlBands, ribsPerBand, wideningDots } from '../draw/ribs.js';
 import { drawSock } from '../draw/sock.js';
 import { svg } from '../draw/svg.js';
 import { drawTight } from '../draw/tight.js';
@@ -46,12 +47,13 @@ export function drawBoth(document, plan, { scale, gap, rise, id, heel }) {
   const middles = [size.widest / 2, size.widest * 1.5 + gap];
   const place = (/** @type {boolean} */ isSecond) => {
     const track = ribTrack(plan, isSecond);
+    const how = { id: `${id}-${isSecond ? 'b' : 'a'}`, isSecond, giveOrTake };
     const paths = {
       edge: outline(plan, size, leg, isSecond),
       increases: increaseDots(plan, size, isSecond) + wideningDots(plan, size, leg, track),
       purl: purlBands(plan, size, leg, track),
+      checks: checks(document, how.id, size, track),
     };
-    const how = { id: `${id}-${isSecond ? 'b' : 'a'}`, isSecond, giveOrTake };
     return svg(
       document,
       'g',
@@ -73,6 +75,7 @@ export function drawBoth(document, plan, { scale, gap, rise, id, heel }) {
   const right = size.widest * 2 + gap;
   return {
     size,
+    every: ribsPerBand(plan, size),
     right,
     middles,
     halfWidth: leg.half,

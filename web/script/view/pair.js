@@ -41,15 +41,21 @@ export function viewPair(h, document, showing) {
   const { length } = figuresIn(system);
   const scale = drawingWords.toScale(length(plan.finishedGirthMm), length(plan.restGirthMm));
   const guess = plan.gauge.from === 'label' ? ` ${drawingWords.giveOrTake}` : '';
+  const pairs = [standingPair(document, showing), lyingPair(document, showing)];
+  const fine = pairs.map((pair) => {
+    const every = pair.getAttribute('data-every') ?? '1';
+    const only = pair.classList.contains('wide-only') ? 'wide-only' : 'narrow-only';
+    return every !== '1' && h('span', { class: only }, drawingWords.tooFine(every));
+  });
   return [
-    standingPair(document, showing),
-    lyingPair(document, showing),
+    ...pairs,
     h(
       'figcaption',
       {},
       problems.length > 0 &&
         h('strong', { class: 'last-good at-drawing' }, pageWords.lastGood(lastGood)),
       h('span', {}, `${scale}${guess}${explainRing(showing, ['rounds', 'toe'])}`),
+      ...fine,
       tightAtHeel(plan) !== '' && h('span', { class: 'tight-told' }, stretchWords.atHeel.caption),
       hasGreatToe(plan) && h('span', { class: 'whose' }, drawingWords.whoseFoot),
       h(

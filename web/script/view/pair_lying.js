@@ -50,7 +50,7 @@ export function lyingPair(document, showing) {
     id: 'lying',
     heel: request.legHeightMm / plan.lengthMm,
   };
-  const { size, right, middles, node } = drawBoth(document, plan, how);
+  const { size, every, right, middles, node } = drawBoth(document, plan, how);
   const { above, below } = partsFrom(showing, size.round);
   // A foot's name stands at its own toe, out of the way of the brackets.
   const named = isPaired ? 18 : 0;
@@ -84,6 +84,7 @@ export function lyingPair(document, showing) {
       viewBox: `0 0 ${wide} ${write(under + 82)}`,
       role: 'img',
       'aria-label': nameOfPair(plan, system),
+      'data-every': every,
     },
     svg(document, 'g', { transform: `matrix(0 1 -1 0 ${write(cuff)} ${top})` }, node),
     ...(above.length > 0 ? [stairAbove(document, { y: top - 4 - named, parts: above })] : []),

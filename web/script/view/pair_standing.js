@@ -40,7 +40,7 @@ export function standingPair(document, showing) {
   const fit = (tall - top - bottom) / (plan.totalRounds / plan.gauge.roundsPerMm);
   const scale = Math.min(fit, most / widestFlat(plan));
   const how = { scale, gap, rise: 44, id: 'standing', heel: request.legHeightMm / plan.lengthMm };
-  const { size, right, middles, halfWidth, node } = drawBoth(document, plan, how);
+  const { size, every, right, middles, halfWidth, node } = drawBoth(document, plan, how);
   // A short sock hangs lower, its toe by the note.
   const tip = tall - bottom;
   const start = tip - size.height;
@@ -68,6 +68,7 @@ export function standingPair(document, showing) {
       viewBox: `0 0 ${wide} ${tall}`,
       role: 'img',
       'aria-label': nameOfPair(plan, system),
+      'data-every': every,
     },
     svg(document, 'g', { transform: `translate(${left} ${start})` }, node),
     uprightLength(document, {

@@ -3,19 +3,35 @@ import { ribTrack } from '../draw/rib_track.js';
 import { drawStrip } from '../draw/strip.js';
 import { drawingWords } from '../../words/en.js';
 import { guessText } from './guess.js';
-import { isWidened, partsOf, titleOf } from './parts.js';
+import { isWidened, nameOf, partsOf, titleOf } from './parts.js';
 import { hasGreatToe } from './both_socks.js';
 
 /** @typedef {import('./showing.js').Showing} Showing */
+
+/**
+ * The leg's widenings as one part: each by itself stands in the table, and has a wedge of its own in the strip.
+ * @param {Showing['plan']} plan
+ */
+function labelled(plan) {
+  const parts = partsOf(plan);
+  const first = parts.findIndex(({ section }) => section === 'widening');
+  const rest = parts.filter(({ section }, i) => section !== 'widening' || i === first);
+  const rounds = parts
+    .filter(({ section }) => section === 'widening')
+    .reduce((sum, part) => sum + part.rounds, 0);
+  return rest.map((part) => (part.section === 'widening' ? { ...part, rounds } : part));
+}
 
 /** What stands under the strip: each part with its first and last round, and how it ends. @param {Showing} showing @param {boolean} isBrief */
 function labelsOf(showing, isBrief) {
   const { plan } = showing;
   const words = drawingWords.strip;
-  const parts = partsOf(plan).map((part) => {
-    const { from, rounds } = part;
+  const parts = labelled(plan).map((part) => {
+    const { section, from, rounds } = part;
     const span = words.span(from + 1, from + rounds);
-    return { from, text: words.part(titleOf(plan, part), guessText(showing, 'rounds', span)) };
+    const isMany = section === 'widening' && plan.widening.stages.length > 1;
+    const name = isMany ? nameOf(section) : titleOf(plan, part);
+    return { from, text: words.part(name, guessText(showing, 'rounds', span)) };
   });
   const last = parts[parts.length - 1];
   if (!isBrief) last.text = words.last(last.text);
