@@ -43,9 +43,7 @@ export function viewBuy(h, showing) {
   const sections = sectionTable(h, showing);
   return [
     h('h2', {}, words.title),
-    markLastGood(h, showing) ??
-      (showing.examples.length > 0 &&
-        h('p', { class: 'aside' }, words.stillExample(showing.examples.join(', ')))),
+    markLastGood(h, showing),
     h('div', { class: 'sums' }, yarnSums(h, showing), needleSum(h, showing)),
     h(
       'div',

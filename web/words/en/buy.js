@@ -13,8 +13,6 @@ const cableSold = /** @type {Record<number, Record<string, string>>} */ ({
 
 export const buyWords = {
   title: 'To buy',
-  stillExample: (/** @type {Text} */ parts) => `Still the example’s: ${parts}.`,
-
   need: (/** @type {Text} */ take) => `of yarn for the pair, give or take ${take}`,
   balls,
   just: 'just',
