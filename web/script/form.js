@@ -92,10 +92,15 @@ function readButton(button) {
   return readWindowButton(button);
 }
 
-/** Takes the reader to a field, opening what it is folded into. @param {Document} document @param {string} id */
+/**
+ * Takes the reader to a field, opening what it is folded into. On a phone it comes to her instead: until she leaves
+ * it, it stands over the page (style/form.css), so that the drawing it was opened from stays in sight.
+ * @param {Document} document @param {string} id
+ */
 function goTo(document, id) {
   const control = document.getElementById(id);
   control?.closest('details')?.setAttribute('open', '');
+  control?.closest('.field')?.classList.add('at-hand');
   control?.focus();
   if (control instanceof HTMLInputElement) control.select();
 }
@@ -149,13 +154,25 @@ export function listen(document, now, act) {
   document.addEventListener('focusout', (event) => {
     const from = event.target instanceof Element ? placeOf(event.target) : null;
     const to = event.relatedTarget instanceof Element ? placeOf(event.relatedTarget) : null;
-    if (from && from !== to) act({ type: 'left' });
+    if (!from || from === to) return;
+    from.classList.remove('at-hand');
+    act({ type: 'left' });
+  });
+  // Done with a field that came to her, she is back where she was.
+  /** @type {Element | undefined} */
+  let cameFrom;
+  document.addEventListener('keydown', ({ key, target }) => {
+    if (key !== 'Enter' && key !== 'Escape') return;
+    if (!(target instanceof HTMLElement) || !target.closest('.at-hand')) return;
+    target.blur();
+    if (cameFrom instanceof HTMLElement) cameFrom.focus();
   });
   document.addEventListener('click', (event) => {
     if (!(event.target instanceof Element)) return;
     const link = event.target.closest('[data-goto]');
     if (link) {
       event.preventDefault();
+      cameFrom = link;
       goTo(document, idOf(link.getAttribute('data-goto') ?? ''));
       return;
     }

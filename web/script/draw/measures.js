@@ -10,19 +10,25 @@ const level = (y, from, to) =>
   `M${at(from, y - 5)}v10M${at(from, y)}H${at(to)}M${at(to, y - 5)}v10`;
 
 /**
+ * What a finger may touch to come to the line's field: broader than the line, and not drawn.
+ * @param {Document} document @param {string} d
+ */
+const reach = (document, d) => svg(document, 'path', { class: 'reach', d, 'data-on': 'page' });
+
+/**
  * A length along a sock that stands, led to from the field at its side.
  * @param {Document} document
- * @param {{ x: number, from: number, to: number, field?: number, label: string }} place `label` is for
- *   a drawing that is saved: on the page the field stands there
+ * @param {{ x: number, from: number, to: number, field?: number, goto: string, label: string }} place `goto` is
+ *   its field; `label` is for a drawing that is saved: on the page the field stands there
  */
-export function uprightLength(document, { x, from, to, field, label }) {
+export function uprightLength(document, { x, from, to, field, goto, label }) {
   const middle = (from + to) / 2;
   const lead =
     field === undefined ? '' : `M${at(0, field)}H${at(10)}L${at(x - 8, middle)}H${at(x)}`;
   return svg(
     document,
     'g',
-    {},
+    { 'data-goto': goto },
     svg(document, 'path', { class: 'measure', d: upright(x, from, to) }),
     svg(document, 'path', { class: 'measure', d: lead, 'data-on': 'page' }),
     text(document, label, {
@@ -31,34 +37,38 @@ export function uprightLength(document, { x, from, to, field, label }) {
       'text-anchor': 'middle',
       'data-on': 'file',
     }),
+    reach(document, `M${at(x, from)}V${at(to)}`),
   );
 }
 
 /**
  * A girth, drawn across the sock where it is taken.
- * @param {Document} document @param {{ from: number, to: number, y: number, turn: number, field?: number }} place
- *   `turn` is where the lead bends
+ * @param {Document} document
+ * @param {{ from: number, to: number, y: number, turn: number, field?: number, goto: string }} place `turn` is
+ *   where the lead bends, `goto` its field
  */
-export function girth(document, { from, to, y, turn, field }) {
+export function girth(document, { from, to, y, turn, field, goto }) {
   const lead = field === undefined ? '' : `M${at(0, field)}H${at(10)}L${at(turn, y)}H${at(from)}`;
   const across = `M${at(from, y)}H${at(to)}M${at(to, y - 5)}v10M${at(from, y - 5)}v10`;
   // Its words are the field's, which a saved drawing has not.
   return svg(
     document,
     'g',
-    { 'data-on': 'page' },
+    { 'data-on': 'page', 'data-goto': goto },
     svg(document, 'path', { class: 'measure-halo', d: `M${at(from, y)}H${at(to)}` }),
     svg(document, 'path', { class: 'measure', d: lead + across }),
+    reach(document, `M${at(from, y)}H${at(to)}`),
   );
 }
 
-/** @param {Document} document @param {{ y: number, from: number, to: number, label: string }} place */
-export function levelLength(document, { y, from, to, label }) {
+/** @param {Document} document @param {{ y: number, from: number, to: number, goto: string, label: string }} place */
+export function levelLength(document, { y, from, to, goto, label }) {
   return svg(
     document,
     'g',
-    {},
+    { 'data-goto': goto },
     svg(document, 'path', { class: 'measure', d: level(y, from, to) }),
+    reach(document, `M${at(from, y + 6)}H${at(to)}`),
     text(document, label, {
       class: 'measure-text',
       x: (from + to) / 2,

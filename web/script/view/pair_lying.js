@@ -38,7 +38,7 @@ function partsFrom(showing, round) {
 
 /** Foot and leg stand in words under the pair, for the fields come below. @param {Document} document @param {Showing} showing */
 export function lyingPair(document, showing) {
-  const { plan, request, system } = showing;
+  const { plan, request, system, values } = showing;
   const isPaired = hasGreatToe(plan);
   const { length } = figuresIn(system);
   const fit = (wide - left - end) / (plan.totalRounds / plan.gauge.roundsPerMm);
@@ -100,12 +100,14 @@ export function lyingPair(document, showing) {
       y: under + 60,
       from: left,
       to: heel,
+      goto: '/foot/lengthMm' in values ? '/foot/lengthMm' : '/foot/shoe/size',
       label: sayFoot(plan, length),
     }),
     levelLength(document, {
       y: under + 60,
       from: heel,
       to: cuff,
+      goto: '/legHeightMm',
       label: measureWords.leg(length(request.legHeightMm)),
     }),
     letter('a', middles[0]),

@@ -47,10 +47,21 @@ export function standingPair(document, showing) {
   const heel = start + size.height * (request.legHeightMm / plan.lengthMm);
   const ball = tip - plan.foot.lengthMm * ballShare * (size.height / plan.lengthMm);
   const isTape = '/foot/lengthMm' in values;
-  const across = (/** @type {number} */ y, /** @type {number | undefined} */ field) => {
+  const across = (
+    /** @type {number} */ y,
+    /** @type {string} */ goto,
+    /** @type {number | undefined} */ field,
+  ) => {
     const half = halfWidth(y - start);
     const middle = left + middles[0];
-    return girth(document, { from: middle - half, to: middle + half, y, turn: left - 30, field });
+    return girth(document, {
+      from: middle - half,
+      to: middle + half,
+      y,
+      turn: left - 30,
+      field,
+      goto,
+    });
   };
   const tight = tightAtHeel(plan);
   const letter = (/** @type {'a' | 'b'} */ sock, /** @type {number} */ x) =>
@@ -76,6 +87,7 @@ export function standingPair(document, showing) {
       from: start,
       to: heel,
       field: slots.leg,
+      goto: '/legHeightMm',
       label: measureWords.leg(length(request.legHeightMm)),
     }),
     uprightLength(document, {
@@ -83,10 +95,11 @@ export function standingPair(document, showing) {
       from: heel,
       to: tip,
       field: isTape ? slots.foot : undefined,
+      goto: isTape ? '/foot/lengthMm' : '/foot/shoe/size',
       label: measureWords.foot(length(plan.foot.lengthMm), '', false),
     }),
-    across(heel, slots.heel),
-    across(ball, isTape ? slots.ball : undefined),
+    across(heel, '/foot/heelAnkleGirthMm', slots.heel),
+    across(ball, isTape ? '/foot/ballGirthMm' : '/foot/shoe/size', isTape ? slots.ball : undefined),
     brackets(document, left + right + 12, partsFrom(showing, tip, size.round).reverse(), tall),
     ...(hasGreatToe(plan)
       ? [greatToes(document, { x: left + right / 2, y: tip + 2, label: drawingWords.greatToes })]
