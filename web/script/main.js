@@ -21,6 +21,8 @@ import {
   keepScale,
   listenHow,
   listenMoments,
+  listenPrinting,
+  makeSheet,
   say,
   serveWorkings,
   showChart,
@@ -113,12 +115,14 @@ function start() {
   }
 
   const now = () => state;
+  /** @type {ReturnType<typeof draw>} what is on the page */
+  let drawn;
   /** @param {import('./state.js').Action} action */
   function act(action) {
     const before = state;
     state = reduce(state, action);
     ask(before);
-    const drawn = draw();
+    drawn = draw();
     if (action.type !== 'moment') sayLater(drawn);
   }
   keepReadingOrder(document);
@@ -131,6 +135,7 @@ function start() {
   listenStretch(document, now, act);
 
   serveWorkings(document);
+  listenPrinting(document, () => makeSheet(document, drawn));
   listenForSaving(document, () => say(document, troubleText('notPainted')));
   listenHow(document);
 
@@ -145,7 +150,7 @@ function start() {
     ask(state);
     // What was typed first may be no plan yet; the example's stays in view then, as the last good one.
     if (!good) askExample();
-    draw();
+    drawn = draw();
     performance.mark('first-answer');
   });
 }

@@ -13,6 +13,7 @@ import { settle } from './view/morph.js';
 import { viewNote } from './view/note.js';
 import { viewPair } from './view/pair.js';
 import { viewSentence } from './view/sentence.js';
+import { viewSheet } from './view/sheet.js';
 import { viewStanding, viewTrouble } from './view/page_state.js';
 import { withSave } from './view/save_drawing.js';
 import { viewStrip } from './view/strip.js';
@@ -25,6 +26,7 @@ import { viewWorking } from './view/working.js';
 export { keepScale } from './view/stretch_scale.js';
 export { listenHow } from './view/how_open.js';
 export { listenMoments, showMoment } from './view/moments.js';
+export { listenPrinting } from './view/printing.js';
 export { keepReadingOrder } from './view/reading_order.js';
 export { answerText, troubleText } from './view/summary.js';
 export { serveWorkings } from './view/working_open.js';
@@ -39,11 +41,14 @@ export { serveWorkings } from './view/working_open.js';
 function fill(document, name, draw) {
   const place = document.querySelector(`[data-view="${name}"]`);
   if (!place || !isInSight(place)) return;
-  const nodes = draw()
+  settle(place, asNodes(document, draw()));
+}
+
+/** @param {Document} document @param {Child[]} children */
+const asNodes = (document, children) =>
+  children
     .filter((child) => child !== null && child !== undefined && child !== false)
     .map((child) => (typeof child === 'string' ? document.createTextNode(child) : child));
-  settle(place, nodes);
-}
 
 /** @param {Document} document @param {Showing} showing */
 export function showPlan(document, showing) {
@@ -84,6 +89,12 @@ export function showChart(document, showing, window) {
     withSave(h, showing.plan, 'chart', viewChart(h, document, showing, window), window),
   );
   document.getElementById('chart')?.removeAttribute('hidden');
+}
+
+/** The sheet for paper, or nothing while a field is wrong. @param {Document} document @param {Showing | undefined} showing */
+export function makeSheet(document, showing) {
+  if (!showing || showing.problems.length > 0) return [];
+  return asNodes(document, viewSheet(maker(document), document, showing));
 }
 
 /** What is the same for every plan, in whatever moment. @param {Document} document */

@@ -93,7 +93,12 @@ const shade = (document, id) =>
  * @param {{ id: string, isSecond: boolean, giveOrTake: number }} how `giveOrTake` is a share of the width,
  *   or 0 for no ghost of it
  */
-export function drawSock(document, size, { edge, purl, checks, increases }, { id, isSecond, giveOrTake }) {
+export function drawSock(
+  document,
+  size,
+  { edge, purl, checks, increases },
+  { id, isSecond, giveOrTake },
+) {
   const ghosts = giveOrTake === 0 ? [] : [1 / (1 + giveOrTake), 1 / (1 - giveOrTake)];
   return svg(
     document,

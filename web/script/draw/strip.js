@@ -9,7 +9,7 @@ import { at, svg, text } from './svg.js';
  * and where a section begins.
  * @param {Plan} plan @param {Run[]} track
  */
-function marksOf(plan, track) {
+export function marksOf(plan, track) {
   const toe = (/** @type {(sides: string) => boolean} */ is) =>
     plan.toe.sides.flatMap((sides, j) => (is(sides) ? [j] : []));
   /** @type {Array<{ section: string, from: number, to: number }>} */

@@ -13,8 +13,8 @@ import { nameOf } from './parts.js';
 /** @typedef {import('./showing.js').Showing} Showing */
 /** @typedef {import('./dom.js').Make} Make */
 
-/** Where in the sock the yarn goes. @param {Make} h @param {Showing} showing */
-function sectionTable(h, showing) {
+/** Where in the sock the yarn goes. @param {Make} h @param {Showing} showing @param {boolean} [isOneSock] no more than that */
+export function sectionTable(h, showing, isOneSock = false) {
   const { plan, system } = showing;
   const { yarn } = plan;
   const figures = figuresIn(system);
@@ -29,8 +29,9 @@ function sectionTable(h, showing) {
     rows: [
       ...yarn.sections.filter(({ m }) => m > 0).map(({ section, m }) => row(nameOf(section), m)),
       row(words.oneSock, yarn.mPerSock, 'sum'),
-      row(words.pair, yarn.mPerPair, 'sum'),
-      row(words.withMargin, yarn.mWithMargin, 'sum'),
+      ...(isOneSock
+        ? []
+        : [row(words.pair, yarn.mPerPair, 'sum'), row(words.withMargin, yarn.mWithMargin, 'sum')]),
     ],
     className: 'figures',
   });

@@ -1,7 +1,8 @@
 // The shopping list. A tick is a mark on the page and nothing else.
-import { buyWords, optionWords } from '../../words/en.js';
+import { buyWords, optionWords, sheetWords } from '../../words/en.js';
 import { figuresIn, writeNeedle } from './figures.js';
 import { guessMark } from './guess.js';
+import { printButton } from './print_button.js';
 import { needleToTry, soldLength } from './buy_tools.js';
 
 /** @typedef {import('./showing.js').Showing} Showing */
@@ -70,4 +71,5 @@ export const shoppingList = (h, showing) => [
   h('h4', {}, words.have),
   h('ul', { class: 'ticks' }, toHave(h)),
   h('p', { class: 'aside form-only' }, words.help),
+  printButton(h, 'list', sheetWords.printList),
 ];

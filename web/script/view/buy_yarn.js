@@ -9,7 +9,7 @@ import { sum } from './sum.js';
 /** @typedef {import('./dom.js').Make} Make */
 
 /** How the yarn is shared between the socks, the spare included. @param {any} yarn @param {ReturnType<typeof figuresIn>} figures */
-function splitWords({ balls, gWithMargin }, figures) {
+export function splitWords({ balls, gWithMargin }, figures) {
   const each = figures.mass(gWithMargin / 2);
   if (balls === undefined) return words.splitMass(each);
   if (balls === 1) return words.oneBall(each);

@@ -1,6 +1,6 @@
 // How to knit it: cast-on, the four passes of a round, the toe round by round, the rib, the cuff.
 import { formatPercent } from '../units.js';
-import { drawingWords, planWords } from '../../words/en.js';
+import { drawingWords, planWords, sheetWords } from '../../words/en.js';
 import { figuresIn } from './figures.js';
 import { guessMark } from './guess.js';
 import { knitRib, spansOf } from './knit_rib.js';
@@ -9,6 +9,7 @@ import { knitWider } from './knit_wider.js';
 import { saySocks } from './lines.js';
 import { markLastGood } from './page_state.js';
 import { isWidened, lengthTo } from './parts.js';
+import { printButton } from './print_button.js';
 
 /** @typedef {import('./showing.js').Showing} Showing */
 /** @typedef {import('./dom.js').Make} Make */
@@ -85,6 +86,7 @@ export function viewKnit(h, showing) {
     h('h2', {}, words.title),
     markLastGood(h, showing),
     h('p', {}, words.noHeel),
+    printButton(h, 'sheet', sheetWords.print, sheetWords.printNote),
     h(
       'div',
       { class: 'columns knit' },

@@ -41,16 +41,37 @@ export function rowsOf(plan, span, { most, isMirrored }) {
   return [row(words.rib.sockA, span.line), row(words.rib.sockB, span.secondLine)];
 }
 
-/** @param {Make} h @param {import('./showing.js').Showing} showing */
-export function knitRib(h, showing) {
-  const { plan } = showing;
-  const rounds = drawingWords.rounds(plan.spiral.rounds);
-  const { roundsPerShift } = plan.rib;
-  const isStraight = roundsPerShift === 0;
+/**
+ * Lines of rib as a table. On paper, where room is dear, halves that read the same are told once.
+ * @param {Make} h @param {string} caption @param {{ rows: ReturnType<typeof rowsOf>, isMirrored: boolean, isBrief: boolean }} lines
+ */
+export function linesTable(h, caption, { rows, isMirrored, isBrief }) {
+  const { round, sock, first, second, each } = words.rib;
+  const areAlike = isBrief && rows.every(({ cells }) => cells.at(-1) === cells.at(-2));
+  return table(h, {
+    caption,
+    heads: [round, ...(isMirrored ? [sock] : []), ...(areAlike ? [each] : [first, second])],
+    rows: areAlike ? rows.map(({ name, cells }) => ({ name, cells: cells.slice(0, -1) })) : rows,
+    className: 'lines',
+  });
+}
+
+/** One whole turn of the rib, line by line. @param {Make} h @param {Plan} plan @param {boolean} [isBrief] */
+export function ribTable(h, plan, isBrief = false) {
+  const isStraight = plan.rib.roundsPerShift === 0;
   const period = Math.min(isStraight ? 1 : plan.spiral.periodRounds, plan.spiral.rounds);
   const spans = spansOf(plan, 'spiral').filter((span) => span.from < period);
   const most = isStraight ? plan.spiral.rounds : period;
   const isMirrored = spans.some((span) => span.secondLine !== undefined);
+  const rows = spans.flatMap((span) => rowsOf(plan, span, { most, isMirrored }));
+  return linesTable(h, words.rib.caption, { rows, isMirrored, isBrief });
+}
+
+/** What the rib is, how long it goes on, and how it leans. @param {Plan} plan */
+export function sayRibLead(plan) {
+  const rounds = drawingWords.rounds(plan.spiral.rounds);
+  const { roundsPerShift } = plan.rib;
+  const isStraight = roundsPerShift === 0;
   const lead = isStraight
     ? words.rib.straight(sayRib(plan), rounds)
     : words.rib.spiral(
@@ -68,19 +89,18 @@ export function knitRib(h, showing) {
       ? words.rib.pitch(`${formatNumber(pitchDeg)}°`, words.rib.leans[plan.rib.lean] ?? '')
       : '',
   ].filter(Boolean);
+  return [lead, ...rest].join(' ');
+}
+
+/** @param {Make} h @param {import('./showing.js').Showing} showing */
+export function knitRib(h, showing) {
+  const { plan } = showing;
   return [
     h('h3', {}, `${words.rib.title} `, guessMark(h, showing, 'rounds')),
-    h('p', {}, [lead, ...rest].join(' ')),
+    h('p', {}, sayRibLead(plan)),
     h('p', {}, words.rib.forward),
     h('p', {}, words.rib.reading),
-    table(h, {
-      caption: words.rib.caption,
-      heads: isMirrored
-        ? [words.rib.round, words.rib.sock, words.rib.first, words.rib.second]
-        : [words.rib.round, words.rib.first, words.rib.second],
-      rows: spans.flatMap((span) => rowsOf(plan, span, { most, isMirrored })),
-      className: 'lines',
-    }),
+    ribTable(h, plan),
     h('p', {}, words.rib.tryOn),
   ];
 }

@@ -23,7 +23,7 @@ function firstOf(plan, sides) {
 }
 
 /** Every kind of increase round there is, told. @param {Plan} plan */
-function sayIncreases(plan) {
+export function sayIncreases(plan) {
   const isSided = plan.toe.sides.some((sides) => sides === 'great' || sides === 'little');
   return ['both', 'great', 'little'].flatMap((sides) => {
     const found = firstOf(plan, sides);

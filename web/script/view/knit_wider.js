@@ -2,9 +2,8 @@
 import { ribTrack } from '../draw/rib_track.js';
 import { formatCount } from '../units.js';
 import { buyWords, drawingWords, perWords, planWords } from '../../words/en.js';
-import { table } from './dom.js';
 import { figuresIn, writeNamed, writeNeedle } from './figures.js';
-import { rowsOf } from './knit_rib.js';
+import { linesTable, rowsOf } from './knit_rib.js';
 import { saySocks } from './lines.js';
 import { lengthAt, writeRib } from './parts.js';
 
@@ -14,10 +13,9 @@ import { lengthAt, writeRib } from './parts.js';
 /** @typedef {Plan['rounds'][number] & { from: number }} Span `from` in the whole sock, from 0 */
 
 const words = planWords.knit.wider;
-const ribWords = planWords.knit.rib;
 
 /** The rounds that widen, each with those of its rib up to the next. @param {Plan} plan */
-function stagesOf(plan) {
+export function stagesOf(plan) {
   let from = 0;
   /** @type {Span[]} */
   const spans = plan.rounds.map((span) => {
@@ -40,8 +38,8 @@ function sayCrossing(plan, crossing) {
   return isMirrored ? words.crossesMirrored(n, crossing > 0) : words.crosses(n, crossing > 0);
 }
 
-/** The rib of a stage: the lines of its rounds, until they come round again. @param {Make} h @param {Plan} plan @param {ReturnType<typeof stagesOf>[number]} stage */
-function ribTable(h, plan, { stage, spans }) {
+/** The rib of a stage: the lines of its rounds, until they come round again. @param {Make} h @param {Plan} plan @param {ReturnType<typeof stagesOf>[number]} stage @param {boolean} isBrief */
+function ribTable(h, plan, { stage, spans }, isBrief) {
   if (spans.length === 0) return [];
   const rib = plan.toe.rounds;
   // A first run may be cut short by the widening; after it the rib stands in as many places as a repeat is wide.
@@ -50,22 +48,19 @@ function ribTable(h, plan, { stage, spans }) {
   const isMirrored = spans.some(({ secondLine }) => secondLine !== undefined);
   const ends = formatCount(last.from + last.rounds - rib);
   return [
-    table(h, {
-      caption: words.caption(writeRib(stage)),
-      heads: isMirrored
-        ? [ribWords.round, ribWords.sock, ribWords.first, ribWords.second]
-        : [ribWords.round, ribWords.first, ribWords.second],
+    linesTable(h, words.caption(writeRib(stage)), {
       rows: shown.flatMap((span) =>
         rowsOf(plan, { ...span, from: span.from - rib }, { most: plan.totalRounds, isMirrored }),
       ),
-      className: 'lines',
+      isMirrored,
+      isBrief,
     }),
     shown.length < spans.length ? h('p', {}, words.again(ends)) : null,
   ];
 }
 
-/** @param {Make} h @param {Showing} showing @param {ReturnType<typeof stagesOf>[number]} one */
-function stagePart(h, { plan, system }, one) {
+/** @param {Make} h @param {Showing} showing @param {ReturnType<typeof stagesOf>[number]} one @param {boolean} [isBrief] */
+export function stagePart(h, { plan, system }, one, isBrief = false) {
   const { stage, widening } = one;
   const { length } = figuresIn(system);
   const half = formatCount(stage.stitches / 2);
@@ -89,7 +84,7 @@ function stagePart(h, { plan, system }, one) {
     ),
     isUneven ? h('p', {}, sayCrossing(plan, stage.crossing ?? 0)) : null,
     h('p', {}, words.makes(writeRib(stage), formatCount(stage.stitches), half)),
-    ...ribTable(h, plan, one),
+    ...ribTable(h, plan, one, isBrief),
   ];
 }
 
@@ -120,7 +115,7 @@ function largerNeedle(h, { plan, system }) {
 }
 
 /** What has to be made, and how: only what these rounds do. @param {Plan} plan */
-function sayMakes(plan) {
+export function sayMakes(plan) {
   const made = new Set(
     [false, true]
       .flatMap((isSecond) => ribTrack(plan, isSecond))

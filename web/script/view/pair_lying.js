@@ -36,8 +36,11 @@ function partsFrom(showing, round) {
   return { above: parts.filter(isWider), below: parts.filter((part) => !isWider(part)) };
 }
 
-/** Foot and leg stand in words under the pair, for the fields come below. @param {Document} document @param {Showing} showing */
-export function lyingPair(document, showing) {
+/**
+ * Foot and leg stand in words under the pair, for the fields come below.
+ * @param {Document} document @param {Showing} showing @param {string} [id] what its patterns' names begin with
+ */
+export function lyingPair(document, showing, id = 'lying') {
   const { plan, request, system, values } = showing;
   const isPaired = hasGreatToe(plan);
   const { length } = figuresIn(system);
@@ -47,7 +50,7 @@ export function lyingPair(document, showing) {
     scale,
     gap: isPaired ? 30 : 12,
     rise: 22,
-    id: 'lying',
+    id,
     heel: request.legHeightMm / plan.lengthMm,
   };
   const { size, every, right, middles, node } = drawBoth(document, plan, how);

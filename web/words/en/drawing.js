@@ -30,8 +30,7 @@ export const drawingWords = {
   pairTable: 'The same figures stand in the table below.',
   toScale: (/** @type {Text} */ girth, /** @type {Text} */ rest) =>
     `To scale, eased open to ${girth} round; at rest the rib draws in to ${rest}.`,
-  tooFine: (/** @type {Text} */ every) =>
-    `Too fine to show every rib: one in ${every} is drawn.`,
+  tooFine: (/** @type {Text} */ every) => `Too fine to show every rib: one in ${every} is drawn.`,
   giveOrTake: 'The dashed line is the give and take of a guessed gauge (tension).',
   whole: (/** @type {Text} */ rounds, /** @type {Text} */ length) => `${rounds} · ${length}`,
   table: {

@@ -102,6 +102,7 @@ export const planWords = {
       sock: 'sock',
       first: 'first half',
       second: 'second half',
+      each: 'each half',
       sockA: 'A',
       sockB: 'B',
       socks: 'A and B',

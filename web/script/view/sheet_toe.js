@@ -1,0 +1,53 @@
+// The toe on paper: rounds worked alike in one row, with a box to tick for each.
+import { sheetWords as words, planWords } from '../../words/en.js';
+import { formatCount } from '../units.js';
+import { table } from './dom.js';
+import { sayRounds } from './knit_rib.js';
+import { sayIncreases } from './knit_toe.js';
+
+/** @typedef {import('../contract.js').Plan} Plan */
+/** @typedef {import('./dom.js').Make} Make */
+
+const toeWords = planWords.knit.toe;
+
+/** Runs of toe rounds that widen the same sides. @param {Plan['toe']} toe */
+function runsOf({ sides, counts }) {
+  /** @type {Array<{ sides: string, from: number, rounds: number, stitches: number }>} */
+  const runs = [];
+  sides.forEach((side, j) => {
+    const last = runs[runs.length - 1];
+    if (last && last.sides === side)
+      Object.assign(last, { rounds: last.rounds + 1, stitches: counts[j] });
+    else runs.push({ sides: side, from: j, rounds: 1, stitches: counts[j] });
+  });
+  return runs;
+}
+
+/** @param {Make} h @param {Plan} plan */
+export function sheetToe(h, plan) {
+  const isSided = plan.toe.sides.some((side) => side === 'great' || side === 'little');
+  const box = () => h('span', { class: 'tick-box' });
+  return [
+    h('h3', {}, words.toeTitle),
+    h('p', {}, [...sayIncreases(plan), toeWords.plain].join(' ')),
+    table(h, {
+      caption: '',
+      heads: words.toeHeads,
+      rows: runsOf(plan.toe).map(({ sides, from, rounds, stitches }) => ({
+        name: sayRounds(from + 1, from + rounds),
+        mark: sides === 'none' ? '' : 'increase',
+        cells: [
+          isSided
+            ? toeWords.work[sides]
+            : sides === 'none'
+              ? toeWords.isPlain
+              : toeWords.isIncrease,
+          formatCount(stitches / 2),
+          formatCount(stitches),
+          h('span', { class: 'tick-boxes' }, Array.from({ length: rounds }, box)),
+        ],
+      })),
+      className: 'toe-boxes',
+    }),
+  ];
+}
