@@ -2,7 +2,7 @@
 import assert from 'node:assert/strict';
 import { after, before, test } from 'node:test';
 
-import { openBrowser, readNote, typeInto } from './open_page.mjs';
+import { goTo, openBrowser, readNote, typeInto } from './open_page.mjs';
 
 let open;
 let end;
@@ -11,12 +11,14 @@ after(() => end());
 
 const buy = '[data-view="buy"]';
 
-/** No swatch, fingering yarn, a foot by tape. */
-async function inTheShop(page) {
+/** No swatch, fingering yarn, a foot by tape; and then to the list. */
+async function inTheShop(page, moment = 'Buy') {
+  await goTo(page, 'Count');
   await page.getByRole('radio', { name: 'not yet' }).check();
   await page.locator('#f-yarn-category').selectOption('1');
   await typeInto(page, 'f-foot-ballGirthMm', '22.8');
   await typeInto(page, 'f-foot-lengthMm', '24.6');
+  await goTo(page, moment);
 }
 
 const sums = async (page) =>
@@ -47,7 +49,7 @@ test('before the swatch the shop’s questions are answered, each figure with it
 
 test('a guess is marked wherever a figure that hangs on it stands', async () => {
   const { page } = await open();
-  await inTheShop(page);
+  await inTheShop(page, 'Count');
   const ringed = (selector) =>
     page.evaluate((css) => {
       const texts = [...document.querySelectorAll(css)].map((node) => node.textContent);
@@ -65,7 +67,9 @@ test('a guess is marked wherever a figure that hangs on it stands', async () => 
       .map((entry) => entry.querySelector('.figure-name').textContent),
   );
   assert.deepEqual(plain, ['Length of the sock']);
+  await goTo(page, 'Knit');
   assert.equal(await page.locator('#knit h3 .guess').count(), 5);
+  await goTo(page, 'Count');
   for (const place of ['figcaption', '[data-key="of-choices"]', '#workings .lead']) {
     assert.match(await page.locator(place).innerText(), /○.marks a guess\./, place);
   }
@@ -73,8 +77,11 @@ test('a guess is marked wherever a figure that hangs on it stands', async () => 
 
 test('a figure that nothing guessed touches carries no mark', async () => {
   const { page } = await open();
-  assert.equal(await page.locator('.guess').count(), 0);
-  assert.doesNotMatch(await page.textContent('main'), /○/);
+  for (const moment of ['Buy', 'Knit', 'Class', 'Count']) {
+    await goTo(page, moment);
+    assert.equal(await page.locator('.guess').count(), 0, moment);
+    assert.doesNotMatch(await page.textContent('main'), /○/, moment);
+  }
   // The heel alone unmeasured: only what it touches.
   await page.locator('#f-foot-heelAnkleGirthMm').fill('');
   assert.equal(await page.locator('.hand .guess').count(), 0);
@@ -83,7 +90,7 @@ test('a figure that nothing guessed touches carries no mark', async () => {
 
 test('a count of her own is no guess, though its rounds are', async () => {
   const { page } = await open();
-  await inTheShop(page);
+  await inTheShop(page, 'Count');
   await page.locator('.choice[data-count="60"]').click();
   const marks = await page.evaluate(() =>
     [...document.querySelectorAll('.hand > div')].map((line) =>
@@ -142,7 +149,9 @@ test('the list is ticked by hand, and a tick stays while the figures change', as
   await tick(/^Yarn/).focus();
   await page.keyboard.press('Space');
   await tick(/lifeline/).check();
+  await goTo(page, 'Count');
   await typeInto(page, 'f-foot-ballGirthMm', '25');
+  await goTo(page, 'Buy');
   assert.equal(await tick(/^Yarn, 3\d\d m/).isChecked(), true);
   assert.equal(await tick(/lifeline/).isChecked(), true);
   assert.equal(await tick(/kitchen scale/).isChecked(), false);
@@ -152,6 +161,7 @@ test('the list is ticked by hand, and a tick stays while the figures change', as
 
 test('what to swatch is in full view without a swatch, and folded beside one', async () => {
   const { page } = await open();
+  await goTo(page, 'Buy');
   const steps = page.locator(`${buy} .steps`);
   assert.equal(await steps.isVisible(), false);
   await page.locator(`${buy} summary`, { hasText: 'How to knit a swatch' }).click();
@@ -178,20 +188,28 @@ test('what to swatch is in full view without a swatch, and folded beside one', a
 
 test('a loose or firm fabric is told against its yarn, with the needle to try', async () => {
   const { page } = await open();
+  const cautions = async () => {
+    await goTo(page, 'Count');
+    const text = await page.textContent('.cautions');
+    await goTo(page, 'Buy');
+    return text;
+  };
+  await goTo(page, 'Buy');
   assert.match(await page.textContent(buy), /as firm as hand-knit socks usually are/);
   // The next sizes that are named, on either side of 4.5 mm.
   await typeInto(page, 'f-yarn-ballM', '420');
   assert.match(await page.textContent(buy), /loose: .* Try a 4 mm needle and swatch again/);
-  assert.match(await page.textContent('.cautions'), /loose for its yarn.*4 mm needle/);
+  assert.match(await cautions(), /loose for its yarn.*4 mm needle/);
   assert.match(await page.textContent('.ticks'), /4 mm, to try/);
   await typeInto(page, 'f-yarn-ballM', '110');
   assert.match(await page.textContent(buy), /firm: .* Try a 5 mm needle and swatch again/);
   await page.getByRole('radio', { name: 'in', exact: true }).check();
-  assert.match(await page.textContent('.cautions'), /firm for its yarn.*5 mm needle/);
+  assert.match(await cautions(), /firm for its yarn.*5 mm needle/);
 });
 
 test('another yarn stands beside the first, by metres', async () => {
   const { page } = await open();
+  await goTo(page, 'Buy');
   await page.locator('.other-yarn > summary').click();
   await typeInto(page, 'f-yarn-substitute-ballG', '50');
   assert.match(await page.textContent('#f-yarn-substitute-ballM-problem'), /needed/);
@@ -227,10 +245,13 @@ test('another yarn stands beside the first, by metres', async () => {
 
 test('a pace of her own is asked for beside the hours, and narrows them', async () => {
   const { page } = await open();
+  await goTo(page, 'Buy');
   await page.getByRole('link', { name: 'Time a round of your own' }).click();
   assert.equal(await page.evaluate(() => document.activeElement.id), 'f-pace-stitchesPerMinute');
   await page.keyboard.type('30');
+  await goTo(page, 'Buy');
   assert.match(await page.textContent(buy), /at 30 stitches a minute/);
+  await goTo(page, 'Count');
   const take = await page.locator('.hand-more .take').first().textContent();
   assert.equal(take, 'give or take 30 min');
 });

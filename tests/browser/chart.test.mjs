@@ -6,7 +6,7 @@ import { fileURLToPath } from 'node:url';
 
 import { readDraft } from '../../web/script/form/request.js';
 import { reduce, startState } from '../../web/script/state.js';
-import { openBrowser } from './open_page.mjs';
+import { goTo, openBrowser } from './open_page.mjs';
 
 const sockmath = fileURLToPath(new URL('../../build/native/sockmath', import.meta.url));
 const cell = 16;
@@ -40,6 +40,7 @@ async function openWith(typed, context) {
       await field.selectOption(text);
     } else await field.fill(text);
   }
+  await goTo(page, 'Knit');
   return { page, seen };
 }
 
@@ -178,6 +179,7 @@ test('the squares marked are those that the move changed, by the rule of the rib
 test('any window: the toe with its made stitches, and the rib’s beginning unmarked', async () => {
   const plan = planOf({});
   const { page } = await open();
+  await goTo(page, 'Knit');
   await page.getByRole('button', { name: 'the toe', exact: true }).click();
   const [toe] = await readCharts(page);
   assertChart(toe, plan, { from: 1, to: 17 });
@@ -224,6 +226,7 @@ test('a widened leg: made stitches in their places, only what moved marked', asy
 
 test('the two fields and the steps show any rounds there are, and no others', async () => {
   const { page } = await open();
+  await goTo(page, 'Knit');
   const shown = async () => [
     Number(await page.inputValue('#chart-from')),
     Number(await page.inputValue('#chart-to')),
@@ -247,7 +250,9 @@ test('the two fields and the steps show any rounds there are, and no others', as
   const [chart] = await readCharts(page);
   assert.match(chart.name, /rounds 53–100 of 120/);
   // A sock that becomes shorter keeps the window inside itself.
+  await goTo(page, 'Count');
   await page.locator('#f-legHeightMm').fill('15');
+  await goTo(page, 'Knit');
   const [from, to] = await shown();
   assert.equal(to - from, 47);
   assert.ok(to <= Number(/of (\d+)/.exec(await page.locator('.chart-of').textContent())[1]));

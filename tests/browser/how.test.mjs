@@ -4,7 +4,7 @@ import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { after, before, test } from 'node:test';
 
-import { openBrowser } from './open_page.mjs';
+import { goTo, openBrowser } from './open_page.mjs';
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
@@ -150,6 +150,7 @@ test('narrow, what was opened stays open while other fields are filled in', asyn
 
 test('each step of the work has a card: a title, one drawing with a name, a few sentences', async () => {
   const { page } = await open();
+  await goTo(page, 'Knit');
   const cards = page.locator('.card');
   assert.equal(await cards.count(), 9);
   for (const card of await cards.all()) {
@@ -167,6 +168,7 @@ test('each step of the work has a card: a title, one drawing with a name, a few 
 
 test('M1R and M1L differ as they must: which leg lies over the needle, which one is worked', async () => {
   const { page } = await open();
+  await goTo(page, 'Knit');
   const strand = (id) =>
     page.locator(`#how-${id} svg`).evaluate((drawing) => {
       const paths = [...drawing.querySelectorAll('path')];

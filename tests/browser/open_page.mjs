@@ -48,6 +48,10 @@ export async function openBrowser() {
   return { open, end };
 }
 
+/** To a moment of the page, as a reader goes: Buy, Count, Knit or Class. */
+export const goTo = (page, moment) =>
+  page.getByRole('navigation').getByRole('link', { name: moment, exact: true }).click();
+
 /** Clears a field and types into it, key by key. */
 export async function typeInto(page, id, text) {
   await page.locator(`#${id}`).click();
@@ -70,16 +74,23 @@ export const readNote = (page) =>
     ),
   );
 
-/** Everything of the plan that is a count, so that no unit is in it. */
-export const readCounts = (page) =>
-  page.evaluate(() => {
+/** Everything of the plan that is a count, so that no unit is in it: of Count, and of Knit. */
+export async function readCounts(page) {
+  const count = await page.evaluate(() => {
     const texts = (selector) =>
       [...document.querySelectorAll(selector)].map((node) => node.textContent);
     return {
       note: texts('.hand .figure').slice(0, 4),
-      toe: texts('.toe tbody tr'),
-      lines: texts('.lines tbody tr'),
       choices: texts('.choice .count'),
       ribs: [...document.querySelectorAll('.pair .purl')].map((ribs) => ribs.getAttribute('d')),
     };
   });
+  await goTo(page, 'Knit');
+  const knit = await page.evaluate(() => {
+    const texts = (selector) =>
+      [...document.querySelectorAll(selector)].map((node) => node.textContent);
+    return { toe: texts('.toe tbody tr'), lines: texts('.lines tbody tr') };
+  });
+  await goTo(page, 'Count');
+  return { ...count, ...knit };
+}

@@ -5,7 +5,7 @@ import { createRequire } from 'node:module';
 import { readFileSync } from 'node:fs';
 import { after, before, test } from 'node:test';
 
-import { fileUrl, openBrowser, readCounts, readNote, typeInto } from './open_page.mjs';
+import { fileUrl, goTo, openBrowser, readCounts, readNote, typeInto } from './open_page.mjs';
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
@@ -104,7 +104,13 @@ test('what is typed before the module has started is kept, and answered then', a
 test('while something is to be mended, every part says so and the printed sheet waits', async () => {
   const { page } = await open();
   await typeInto(page, 'f-foot-lengthMm', '30x');
-  for (const part of ['pair', 'note', 'buy', 'knit']) {
+  for (const [part, moment] of Object.entries({
+    pair: 'Count',
+    note: 'Count',
+    buy: 'Buy',
+    knit: 'Knit',
+  })) {
+    await goTo(page, moment);
     assert.match(await page.textContent(`[data-view="${part}"]`), /last good: foot/, part);
   }
   await page.emulateMedia({ media: 'print' });

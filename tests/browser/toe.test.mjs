@@ -2,7 +2,7 @@
 import assert from 'node:assert/strict';
 import { after, before, test } from 'node:test';
 
-import { openBrowser } from './open_page.mjs';
+import { goTo, openBrowser } from './open_page.mjs';
 
 let open;
 let end;
@@ -65,6 +65,7 @@ test('each sock says whose foot it is for, and where the great toe lies', async 
 
 test('the table tells each round’s side, and its stitches follow', async () => {
   const page = await openSided();
+  await goTo(page, 'Knit');
   const rows = await page
     .locator('table.toe tbody tr')
     .evaluateAll((all) => all.map((row) => [...row.cells].map((cell) => cell.textContent)));
@@ -80,6 +81,7 @@ test('the table tells each round’s side, and its stitches follow', async () =>
   assert.equal(last, 40);
   assert.deepEqual([...kinds].sort(), Object.keys(adds).sort());
   // Dots in the drawing and ticks in the strip are of the same rounds.
+  await goTo(page, 'Count');
   const marks = await page.evaluate(() => {
     const count = (selector) =>
       [...document.querySelectorAll(selector)].map(
@@ -99,6 +101,7 @@ test('the table tells each round’s side, and its stitches follow', async () =>
 
 test('the sides are told in passes, B the mirror of A', async () => {
   const page = await openSided();
+  await goTo(page, 'Knit');
   const told = await page.locator('#knit').innerText();
   const start = 'first half k1, M1R, knit to the end; second half knit to the last stitch, M1L, k1';
   const finish =

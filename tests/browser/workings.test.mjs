@@ -6,7 +6,7 @@ import { after, before, test } from 'node:test';
 import { loadCore } from '../../tools/js/load_core.mjs';
 import { tellLines } from '../../web/script/view/working.js';
 import { figureWords, fitLines, makingLines, ruleWords } from '../../web/words/en.js';
-import { openBrowser, typeInto } from './open_page.mjs';
+import { goTo, openBrowser, typeInto } from './open_page.mjs';
 import { doOnPaper } from './paper.mjs';
 import { print } from './pdf.mjs';
 
@@ -176,9 +176,17 @@ test('an entry shows its line with the reader’s numbers, and says where it ass
 
 test('every big figure opens to its working', async () => {
   const { page } = await open();
-  const links = page.locator('.hand a, .hand-more a, .sum strong a');
-  assert.equal(await links.count(), 10);
-  for (const link of await links.all()) {
+  const inCount = page.locator('.hand a, .hand-more a');
+  assert.equal(await inCount.count(), 7);
+  await goTo(page, 'Buy');
+  const inBuy = page.locator('.sum strong a');
+  assert.equal(await inBuy.count(), 3);
+  const links = [
+    ...(await inBuy.all()).map((link) => ['Buy', link]),
+    ...(await inCount.all()).map((link) => ['Count', link]),
+  ];
+  for (const [moment, link] of links) {
+    await goTo(page, moment);
     const id = (await link.getAttribute('href')).slice(1);
     assert.match(await link.getAttribute('aria-label'), /: how it came about$/);
     await link.click();

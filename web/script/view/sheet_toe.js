@@ -10,15 +10,14 @@ import { sayIncreases } from './knit_toe.js';
 
 const toeWords = planWords.knit.toe;
 
-/** Runs of toe rounds that widen the same sides. @param {Plan['toe']} toe */
+/** Runs of toe rounds that widen the same sides, with the stitches of each. @param {Plan['toe']} toe */
 function runsOf({ sides, counts }) {
-  /** @type {Array<{ sides: string, from: number, rounds: number, stitches: number }>} */
+  /** @type {Array<{ sides: string, from: number, counts: number[] }>} */
   const runs = [];
   sides.forEach((side, j) => {
     const last = runs[runs.length - 1];
-    if (last && last.sides === side)
-      Object.assign(last, { rounds: last.rounds + 1, stitches: counts[j] });
-    else runs.push({ sides: side, from: j, rounds: 1, stitches: counts[j] });
+    if (last && last.sides === side) last.counts.push(counts[j]);
+    else runs.push({ sides: side, from: j, counts: [counts[j]] });
   });
   return runs;
 }
@@ -27,14 +26,16 @@ function runsOf({ sides, counts }) {
 export function sheetToe(h, plan) {
   const isSided = plan.toe.sides.some((side) => side === 'great' || side === 'little');
   const box = () => h('span', { class: 'tick-box' });
+  // Plain rounds leave the count as it is: once is enough.
+  const say = (/** @type {number[]} */ counts) => [...new Set(counts)].map(formatCount).join(', ');
   return [
     h('h3', {}, words.toeTitle),
     h('p', {}, [...sayIncreases(plan), toeWords.plain].join(' ')),
     table(h, {
       caption: '',
       heads: words.toeHeads,
-      rows: runsOf(plan.toe).map(({ sides, from, rounds, stitches }) => ({
-        name: sayRounds(from + 1, from + rounds),
+      rows: runsOf(plan.toe).map(({ sides, from, counts }) => ({
+        name: sayRounds(from + 1, from + counts.length),
         mark: sides === 'none' ? '' : 'increase',
         cells: [
           isSided
@@ -42,9 +43,9 @@ export function sheetToe(h, plan) {
             : sides === 'none'
               ? toeWords.isPlain
               : toeWords.isIncrease,
-          formatCount(stitches / 2),
-          formatCount(stitches),
-          h('span', { class: 'tick-boxes' }, Array.from({ length: rounds }, box)),
+          say(counts.map((count) => count / 2)),
+          say(counts),
+          h('span', { class: 'tick-boxes' }, counts.map(box)),
         ],
       })),
       className: 'toe-boxes',
