@@ -6,7 +6,7 @@ import { at, svg, text } from './svg.js';
 /** @typedef {import('./rib_track.js').Run} Run */
 
 const wide = 1000;
-const between = 19;
+const between = 17;
 
 /** So few that a pen finds its box, so many that the rows fit on the sheet. @param {number} rounds */
 const inARow = (rounds) => (rounds <= 60 ? 30 : rounds <= 320 ? 50 : 100);
