@@ -23,8 +23,8 @@ const mostDifferent = 0.005;
 const threshold = 0.2;
 
 const widths = [
-  { width: 360, height: 780, deviceScaleFactor: 0.5 },
-  { width: 1280, height: 860, deviceScaleFactor: 0.35 },
+  { width: 360, height: 780, deviceScaleFactor: 0.3 },
+  { width: 1280, height: 860, deviceScaleFactor: 0.25 },
 ];
 
 let open;

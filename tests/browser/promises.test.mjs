@@ -6,6 +6,7 @@ import { readFileSync } from 'node:fs';
 import { after, before, test } from 'node:test';
 
 import { fileUrl, goTo, openBrowser, readCounts, readNote, typeInto } from './open_page.mjs';
+import { inEveryState } from './states.mjs';
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
@@ -154,51 +155,56 @@ test('nothing needs scrolling sideways, at any width and in any state', async ()
   }
 });
 
-test('text twice as large still fits a phone', async () => {
-  const { page } = await open({ viewport: { width: 360, height: 740 } });
-  await page.evaluate(() => document.documentElement.style.setProperty('font-size', '200%'));
-  const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
-  assert.ok(over <= 0, `${over} px too wide`);
+test('text twice as large still fits a phone, and any text a very small one', async () => {
+  for (const [width, size] of [
+    [360, '200%'],
+    [320, '100%'],
+  ]) {
+    const { page } = await open({ viewport: { width, height: 740 } });
+    await page.evaluate(
+      (large) => document.documentElement.style.setProperty('font-size', large),
+      size,
+    );
+    await inEveryState(page, async (where) => {
+      const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+      assert.ok(over <= 0, `${where}, ${size}: ${over} px too wide`);
+    });
+  }
 });
 
 test('everything that is pressed is at least 24 px each way', async () => {
   for (const width of [320, 1280]) {
     const { page } = await open({ viewport: { width, height: 800 } });
-    await page.locator('.finer > summary').click();
-    const small = await page.evaluate(() => {
-      const target = (node) => (node.type === 'radio' ? node.closest('label') : node);
-      return [...document.querySelectorAll('button, input, select, summary, nav a')]
-        .filter((node) => node.checkVisibility())
-        .map((node) => [node.id || node.textContent, target(node).getBoundingClientRect()])
-        .filter(([, box]) => box.width < 24 || box.height < 24)
-        .map(([name, box]) => `${name}: ${box.width} x ${box.height}`);
+    await inEveryState(page, async (where) => {
+      const small = await page.evaluate(() => {
+        const target = (node) =>
+          node.type === 'radio' || node.type === 'checkbox' ? node.closest('label') : node;
+        return [...document.querySelectorAll('button, input, select, summary, nav a')]
+          .filter((node) => node.checkVisibility())
+          .map((node) => [node.id || node.textContent, target(node).getBoundingClientRect()])
+          .filter(([, box]) => box.width < 24 || box.height < 24)
+          .map(([name, box]) => `${name}: ${box.width} x ${box.height}`);
+      });
+      assert.deepEqual(small, [], `${where}, ${width} px`);
     });
-    assert.deepEqual(small, [], `${width} px`);
   }
 });
 
-test('no barrier that axe finds, narrow and wide, light and dark, right and wrong', async () => {
-  for (const [width, colorScheme] of [
-    [360, 'light'],
-    [360, 'dark'],
-    [1280, 'light'],
-    [1280, 'dark'],
-  ]) {
-    const { page } = await open({ viewport: { width, height: 900 }, colorScheme });
-    await page.locator('.finer > summary').click();
-    await page.evaluate(axe);
-    const check = async (state) => {
-      const { violations } = await page.evaluate(() => window.axe.run());
-      const told = violations.flatMap(({ id, nodes }) =>
-        nodes.map(({ html }) => `${id}: ${html.slice(0, 160)}`),
-      );
-      assert.deepEqual(told, [], `${width} px, ${colorScheme}, ${state}`);
-    };
-    await check('right');
-    await typeInto(page, 'f-foot-ballGirthMm', '500');
-    await check('wrong');
+for (const width of [360, 1280]) {
+  for (const colorScheme of ['light', 'dark']) {
+    test(`no barrier that axe finds in any moment and state: ${width} px, ${colorScheme}`, async () => {
+      const { page } = await open({ viewport: { width, height: 900 }, colorScheme });
+      await page.evaluate(axe);
+      await inEveryState(page, async (where) => {
+        const { violations } = await page.evaluate(() => window.axe.run());
+        const told = violations.flatMap(({ id, nodes }) =>
+          nodes.map(({ html }) => `${id}: ${html.slice(0, 160)}`),
+        );
+        assert.deepEqual(told, [], where);
+      });
+    });
   }
-});
+}
 
 // Within a frame means before the browser paints again: the figures have changed by the time the key's own
 // event is over. How long that takes is measured by tests/bench.
