@@ -4,16 +4,13 @@ import { at, svg } from './svg.js';
 /** @typedef {import('./profile.js').Size} Size */
 /** @typedef {import('./rib_track.js').Run} Run */
 
-/** Whether a run is part of the chequer; its cuff stands upright. @param {Run} run */
-export const isChecked = ({ isBroken, section }) => isBroken && section !== 'cuff';
-
 /**
  * The chequer's pattern and the stretch of sock it fills, or nothing. Two runs and two stitches repeat: the purl
  * of the lower run, and above its knit the purl of the next.
  * @param {Document} document @param {string} id of the sock @param {Size} size @param {Run[]} track
  */
 export function checks(document, id, size, track) {
-  const runs = track.filter(isChecked);
+  const runs = track.filter(({ isBroken }) => isBroken);
   if (runs.length === 0) return [];
   const [{ from, rounds, standing }] = runs;
   const last = runs[runs.length - 1];

@@ -18,7 +18,7 @@
  * @property {number} rounds
  * @property {number} line place in the plan's lines
  * @property {boolean} isMove whether the rib has moved since the round before
- * @property {boolean} isBroken whether it moves and leans nowhere: its columns only change places
+ * @property {boolean} isBroken whether it moves and leans nowhere: its columns only change places, but for the cuff's
  * @property {Standing} [before] of a widening round: how the stitches stood that it is worked on
  * @property {Standing} standing
  */
@@ -74,7 +74,15 @@ export function ribTrack(plan, isSecond) {
     }
     const isMove = last !== undefined && standing.phase !== last.phase;
     /** @type {Run} */
-    const run = { section, from: start, rounds, line, isMove, isBroken, standing };
+    const run = {
+      section,
+      from: start,
+      rounds,
+      line,
+      isMove,
+      isBroken: isBroken && section !== 'cuff',
+      standing,
+    };
     if (stitches !== half * 2) {
       run.before = standing;
       ({ knit, purl } = plan.widening.stages[stage]);

@@ -1,5 +1,4 @@
 // The rib as it slants over the front of a sock: one band for every purl column, from the lines that are knit.
-import { isChecked } from './checks.js';
 import { at } from './svg.js';
 
 /** @typedef {import('../contract.js').Plan} Plan */
@@ -22,7 +21,7 @@ const levelAt = (y, { phase, purl, half }) => ({
  * @param {Size} size @param {Run[]} track
  */
 function levelsOf(size, track) {
-  const runs = track.filter((run) => !isChecked(run));
+  const runs = track.filter(({ isBroken }) => !isBroken);
   return runs.flatMap((run, i) => {
     const from = size.height - run.from * size.round;
     const to = from - run.rounds * size.round;

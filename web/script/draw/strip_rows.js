@@ -1,9 +1,8 @@
 // The round strip cut into rows for paper: a box a round, for a pen to tick.
-import { marksOf } from './strip.js';
 import { at, svg, text } from './svg.js';
 
 /** @typedef {import('../contract.js').Plan} Plan */
-/** @typedef {import('./rib_track.js').Run} Run */
+/** @typedef {ReturnType<typeof import('./strip.js').marksOf>} Marks */
 
 const wide = 1000;
 const between = 17;
@@ -13,10 +12,10 @@ const inARow = (rounds) => (rounds <= 60 ? 30 : rounds <= 320 ? 50 : 100);
 
 /**
  * @param {Document} document @param {Plan} plan
- * @param {{ name: string, track: Run[] }} how
+ * @param {{ name: string, marks: Marks }} how
  */
-export function drawStripRows(document, plan, { name, track }) {
-  const { increases, oneSided, widenings, moves, sections } = marksOf(plan, track);
+export function drawStripRows(document, plan, { name, marks }) {
+  const { increases, oneSided, widenings, moves, sections } = marks;
   const count = inARow(plan.totalRounds);
   const cell = wide / count;
   const tall = Math.max(17, Math.min(cell, 24));

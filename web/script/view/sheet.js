@@ -1,5 +1,6 @@
 // One person's pair on one side of paper: what she would copy out by hand, and boxes to tick.
 import { ribTrack } from '../draw/rib_track.js';
+import { marksOf } from '../draw/strip.js';
 import { drawStripRows } from '../draw/strip_rows.js';
 import { formatCount, formatTime } from '../units.js';
 import { drawingWords, noteWords, planWords, sheetWords as words } from '../../words/en.js';
@@ -153,7 +154,7 @@ export function viewSheet(h, document, showing) {
       ),
       drawStripRows(document, plan, {
         name: words.strip.name(formatCount(plan.totalRounds)),
-        track: ribTrack(plan, false),
+        marks: marksOf(plan, ribTrack(plan, false)),
       }),
     ]),
     part('care', viewCare(h)),
