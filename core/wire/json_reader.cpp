@@ -28,8 +28,9 @@ std::string escape_step(std::string_view key) {
   return step;
 }
 
-const Field* field_inside(const Field& around, std::string_view step) {
-  for (const Field& field : request_fields()) {
+const Field* field_inside(std::span<const Field> table, const Field& around,
+                          std::string_view step) {
+  for (const Field& field : table) {
     if (field.pointer.size() == around.pointer.size() + 1 + step.size() &&
         field.pointer.starts_with(around.pointer) && field.pointer[around.pointer.size()] == '/' &&
         field.pointer.ends_with(step)) {
@@ -42,7 +43,8 @@ const Field* field_inside(const Field& around, std::string_view step) {
 // Receives the parser's events. (A DOM would lose repeated keys and where a text breaks off.)
 class Events final : public nlohmann::json_sax<json> {
  public:
-  explicit Events(const std::vector<NullMeaning>& nulls) : nulls_(nulls) {}
+  Events(std::span<const Field> table, const std::vector<NullMeaning>& nulls)
+      : table_(table), nulls_(nulls) {}
 
   bool null() override {
     const NullMeaning meaning =
@@ -70,7 +72,7 @@ class Events final : public nlohmann::json_sax<json> {
   }
   bool string(string_t& value) override {
     TextValue* here = begin(JsonKind::text);
-    if (here && here->field->kind == Kind::word) here->text = std::move(value);
+    if (here && json_kind(here->field->kind) == JsonKind::text) here->text = std::move(value);
     end();
     return true;
   }
@@ -85,7 +87,7 @@ class Events final : public nlohmann::json_sax<json> {
     pointer_ += step;
     next_ = nullptr;
     if (!around.field) return true;
-    next_ = field_inside(*around.field, step);
+    next_ = field_inside(table_, *around.field, step);
     if (!next_) {
       read_.unknown.push_back({around.field, around.item, pointer_});
     } else if (TextValue* before = noted(*next_, around.item)) {
@@ -128,7 +130,7 @@ class Events final : public nlohmann::json_sax<json> {
   TextValue* begin(JsonKind kind) {
     item_ = 0;
     if (levels_.empty()) {
-      next_ = &request_field("");
+      next_ = &table_.front();
     } else if (levels_.back().is_list) {
       begin_item(levels_.back());
     } else {
@@ -151,7 +153,7 @@ class Events final : public nlohmann::json_sax<json> {
     next_ = nullptr;
     if (!list.field) return;
     if (TextValue* value = noted(*list.field, list.item)) value->items = list.items;
-    if (list.items <= list.field->max) next_ = field_inside(*list.field, "*");
+    if (list.items <= list.field->max) next_ = field_inside(table_, *list.field, "*");
   }
 
   // Back to the object or list around the value.
@@ -181,6 +183,7 @@ class Events final : public nlohmann::json_sax<json> {
     return true;
   }
 
+  std::span<const Field> table_;
   const std::vector<NullMeaning>& nulls_;
   std::size_t nulls_seen_ = 0;
   ReadText read_;
@@ -218,14 +221,14 @@ const TextValue* ReadText::find(std::string_view field_pointer, int item) const 
   return nullptr;
 }
 
-ReadText read_json(std::string_view text) {
+ReadText read_json(std::string_view text, std::span<const Field> table) {
   if (text.size() > kMostBytes) {
     ReadText read;
     read.broken = too_large_text();
     return read;
   }
   const TokenScan scan = scan_tokens(text);
-  Events events(scan.nulls);
+  Events events(table, scan.nulls);
   json::sax_parse(scan.text.begin(), scan.text.end(), &events);
   return events.take();
 }

@@ -1,7 +1,8 @@
-// JSON text to a flat list of what stands at the fields of the contract.
+// JSON text to a flat list of what stands at the fields of a table.
 #pragma once
 
 #include <optional>
+#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -24,7 +25,7 @@ struct TextValue {
   int item = 0;  // which of the list's items, from 0
   JsonKind kind = JsonKind::null;
   double number = 0;      // of a number; of yes_no 0 or 1
-  std::string text;       // of a text where the field is a word
+  std::string text;       // of a text where the field is a word or a text
   bool repeated = false;  // the key came again; the later values are not looked at
   int items = 0;          // of a list; those past the field's most are counted but not looked at
 };
@@ -46,7 +47,8 @@ struct ReadText {
   const TextValue* find(std::string_view field_pointer, int item = 0) const;
 };
 
-// Takes any bytes. Time and memory are linear in them, and nothing recurses.
-ReadText read_json(std::string_view text);
+// Takes any bytes. Time and memory are linear in them, and nothing recurses. Precondition: the
+// table's first row is that of "", and no list stands in another one.
+ReadText read_json(std::string_view text, std::span<const Field> table);
 
 }  // namespace twinround

@@ -10,7 +10,7 @@ namespace {
 
 class Checker {
  public:
-  explicit Checker(const ReadText& read) : read_(read) {}
+  Checker(const ReadText& read, std::span<const Field> table) : read_(read), table_(table) {}
 
   std::vector<Problem> check();
 
@@ -35,6 +35,7 @@ class Checker {
   bool needed_of_reading(int item) const;
 
   const ReadText& read_;
+  std::span<const Field> table_;
   std::vector<Problem> problems_;
 };
 
@@ -105,7 +106,9 @@ std::optional<Problem> Checker::fault_of(const TextValue& value) const {
     case JsonKind::number:
       return fault_of_number(value);
     case JsonKind::text:
-      if (word_place(field.words, value.text) < 0) return unknown_word(field, value.item);
+      if (field.kind == Kind::word && word_place(field.words, value.text) < 0) {
+        return unknown_word(field, value.item);
+      }
       break;
     case JsonKind::list:
       if (value.items > field.max) return too_many_items(field, value.item);
@@ -134,19 +137,18 @@ void Checker::visit(const Field& field, int item) {
 }
 
 std::vector<Problem> Checker::check() {
-  const auto fields = request_fields();
   std::size_t at = 0;
-  while (at < fields.size()) {
+  while (at < table_.size()) {
     // The rows of a list's item are walked through once for each item.
     std::size_t end = at + 1;
     int items = 1;
-    if (in_list(fields[at])) {
-      while (end < fields.size() && in_list(fields[end])) ++end;
-      for (items = 0; has(fields[at].pointer, items); ++items) {
+    if (in_list(table_[at])) {
+      while (end < table_.size() && in_list(table_[end])) ++end;
+      for (items = 0; has(table_[at].pointer, items); ++items) {
       }
     }
     for (int item = 0; item < items; ++item) {
-      for (std::size_t row = at; row < end; ++row) visit(fields[row], item);
+      for (std::size_t row = at; row < end; ++row) visit(table_[row], item);
     }
     at = end;
   }
@@ -156,6 +158,10 @@ std::vector<Problem> Checker::check() {
 }  // namespace
 
 std::vector<Problem> check_request(const ReadText& read) {
+  return check_fields(read, request_fields());
+}
+
+std::vector<Problem> check_fields(const ReadText& read, std::span<const Field> table) {
   if (read.broken) return {*read.broken};
   const TextValue* whole = read.find("");
   if (!whole || whole->kind != JsonKind::object) return {not_an_object()};
@@ -164,7 +170,7 @@ std::vector<Problem> check_request(const ReadText& read) {
   if (version && version->kind == JsonKind::number && version->number > kVersion) {
     return {newer_version(version->number)};
   }
-  return Checker(read).check();
+  return Checker(read, table).check();
 }
 
 }  // namespace twinround

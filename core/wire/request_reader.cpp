@@ -17,7 +17,7 @@ FieldValue checked(const TextValue& value) {
 }  // namespace
 
 Result<PlanRequest> read_request(std::string_view text) {
-  const ReadText read = read_json(text);
+  const ReadText read = read_json(text, request_fields());
   std::vector<Problem> problems = check_request(read);
   if (!problems.empty()) return problems;
   PlanRequest request;

@@ -13,13 +13,14 @@ namespace {
 using Faults = std::vector<std::string>;
 
 std::string broken(const std::string& text) {
-  const ReadText read = read_json(text);
+  const ReadText read = read_json(text, request_fields());
   return read.broken ? read.broken->field + " " + read.broken->code : "";
 }
 
 TEST(JsonReader, NotesWhatStandsAtEachField) {
   const ReadText read = read_json(
-      R"( {"version":1,"swatch":{"washed":false,"readings":[{"stitches":20.5},{"rounds":null}]},"rib":{"lean":"left"}} )");
+      R"( {"version":1,"swatch":{"washed":false,"readings":[{"stitches":20.5},{"rounds":null}]},"rib":{"lean":"left"}} )",
+      request_fields());
   ASSERT_FALSE(read.broken);
   EXPECT_EQ(read.find("")->kind, JsonKind::object);
   EXPECT_EQ(read.find("/version")->number, 1);
@@ -42,7 +43,7 @@ TEST(JsonReader, ReadsNumbersAsTheNearestDouble) {
                                        {"-9223372036854775809", -9223372036854775809.0},
                                        {"1e-999", 0.0},
                                        {"1.7976931348623157e308", 1.7976931348623157e308}}) {
-    const ReadText read = read_json("{\"cuffMm\":" + std::string(literal) + "}");
+    const ReadText read = read_json("{\"cuffMm\":" + std::string(literal) + "}", request_fields());
     EXPECT_EQ(read.find("/cuffMm")->kind, JsonKind::number) << literal;
     EXPECT_EQ(read.find("/cuffMm")->number, value) << literal;
   }
@@ -191,7 +192,7 @@ TEST(JsonReader, ReadsSixteenDeepAndNoDeeper) {
             "/x/0/0/0/0/0/0/0/0/0/0/0/0/0/0/0 too_deep");
   EXPECT_EQ(broken(nested("{\"a\":", "}", 16)), "");
   EXPECT_EQ(broken(nested("{\"a\":", "}", 17)), "/a/a/a/a/a/a/a/a/a/a/a/a/a/a/a/a too_deep");
-  EXPECT_EQ(read_json(nested("[", "]", 17)).broken->numbers.at(0).value, 16);
+  EXPECT_EQ(read_json(nested("[", "]", 17), request_fields()).broken->numbers.at(0).value, 16);
 }
 
 TEST(JsonReader, ThirtyThousandOpenBracketsAreTooDeep) {
