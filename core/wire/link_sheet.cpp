@@ -1,0 +1,137 @@
+#include "link_sheet.h"
+
+#include <algorithm>
+
+#include "link_problems.h"
+#include "link_words.h"
+
+namespace twinround {
+namespace {
+
+constexpr int kReadingRows = 4;  // the last rows
+
+int fixed_rows() {
+  return static_cast<int>(link_rows_1().size()) - kReadingRows;
+}
+
+const LinkRow& row_at(int row) {
+  return link_rows_1()[static_cast<std::size_t>(row)];
+}
+
+// Walks through a sheet in the order of version 1, writing it or filling it in.
+class Version1 {
+ public:
+  Version1(LinkNumber& number, LinkSheet& sheet) : number_(number), sheet_(sheet) {}
+
+  bool walk(bool has_words);
+
+ private:
+  void pass(int& value, int radix) { value = number_.pass(value, radix); }
+  void pass_code(int row, int item) {
+    pass(sheet_.codes[place_of(row, item)], value_count(row_at(row)));
+  }
+  void pass_readings();
+  void pass_fields();
+  void pass_echo();
+
+  LinkNumber& number_;
+  LinkSheet& sheet_;
+};
+
+// As many as reach to the last one of which anything is said.
+void Version1::pass_readings() {
+  int count = 0;
+  for (int item = 0; item < kLinkReadings; ++item) {
+    for (int row = 0; row < kReadingRows; ++row) {
+      if (sheet_.codes[place_of(fixed_rows() + row, item)] != 0) count = item + 1;
+    }
+  }
+  pass(count, kLinkReadings + 1);
+  for (int item = 0; item < count; ++item) {
+    for (int row = 0; row < kReadingRows; ++row) pass_code(fixed_rows() + row, item);
+  }
+}
+
+void Version1::pass_fields() {
+  int end = 0;
+  for (int row = 0; row < fixed_rows(); row = end) {
+    int is_any_said = 0;
+    for (end = row; end < fixed_rows() && row_at(end).group == row_at(row).group; ++end) {
+      if (sheet_.codes[place_of(end, 0)] != 0) is_any_said = 1;
+    }
+    pass(is_any_said, 2);
+    for (int said = row; is_any_said == 1 && said < end; ++said) pass_code(said, 0);
+  }
+}
+
+void Version1::pass_echo() {
+  pass(sheet_.rules, kEchoMostRules + 1);
+  pass(sheet_.rounds, kEchoMostRounds + 1);
+  if (sheet_.rounds == 0) return;
+  const int own = own_count(sheet_);
+  int above = std::max(0, sheet_.stitches - kEchoLeastStitches);
+  if (own == 0) pass(above, kEchoMostStitches - kEchoLeastStitches + 1);
+  sheet_.stitches = own > 0 ? own : kEchoLeastStitches + above;
+}
+
+bool Version1::walk(bool has_words) {
+  int words = has_words ? 1 : 0;
+  pass(words, 2);
+  pass(sheet_.view, 5);
+  pass(sheet_.system, 3);
+  pass(sheet_.locks, 8);
+  pass_readings();
+  pass_fields();
+  pass_echo();
+  return words == 1;
+}
+
+}  // namespace
+
+LinkSheet empty_sheet() {
+  LinkSheet sheet;
+  sheet.codes.resize(place_of(fixed_rows() + kReadingRows - 1, kLinkReadings - 1) + 1);
+  return sheet;
+}
+
+std::size_t place_of(int row, int item) {
+  return static_cast<std::size_t>(row + item * kReadingRows);
+}
+
+int own_count(const LinkSheet& sheet) {
+  for (int row = 0; row < fixed_rows(); ++row) {
+    if (row_at(row).group == LinkGroup::count) {
+      return value_of(row_at(row), sheet.codes[place_of(row, 0)]).place;
+    }
+  }
+  return 0;
+}
+
+std::string write_link(const LinkSheet& sheet) {
+  const bool has_words = !sheet.title.empty() || !sheet.note.empty();
+  LinkSheet walked = sheet;
+  LinkNumber number;
+  Version1(number, walked).walk(has_words);
+  LinkParts parts;
+  parts.body = number.letters();
+  if (has_words) parts.words = write_words(sheet.title, sheet.note);
+  return seal_link(parts);
+}
+
+Result<LinkSheet> read_link(std::string_view text) {
+  const Result<LinkParts> unsealed = unseal_link(text);
+  if (!unsealed.ok()) return unsealed.problems();
+  const LinkParts& parts = unsealed.value();
+
+  LinkNumber number(parts.body);
+  LinkSheet sheet = empty_sheet();
+  const bool has_words = Version1(number, sheet).walk(false);
+  // The rest is no link that was ever written, though it adds up; but for words cut off whole.
+  if (!number.is_spent() || sheet.rules == 0) return link_damaged();
+  if (has_words && parts.words.empty()) return link_cut();
+  if (has_words == parts.words.empty()) return link_damaged();
+  if (has_words && !read_words(parts.words, sheet.title, sheet.note)) return link_damaged();
+  return sheet;
+}
+
+}  // namespace twinround
