@@ -21,6 +21,7 @@ constexpr std::size_t kMostRead = 67584;  // 66 KiB
 
 constexpr const char* kUsage =
     "usage: sockmath plan < request.json   the plan of a pair of socks, as JSON\n"
+    "       sockmath link < sheet.json     a sheet made into a link, or a link opened, as JSON\n"
     "       sockmath schema                the JSON Schema of requests and replies\n"
     "exit:  0 answered, 1 refused (the reply names the problems), 2 misuse\n";
 
@@ -53,10 +54,10 @@ bool was_refused(std::string_view reply) {
   return reply.rfind("{\"ok\":true", 0) != 0;
 }
 
-int tell_plan() {
+int tell(const char* question) {
   std::string request;
   if (!read_input(request)) return trouble("reading standard input");
-  std::string reply = twinround::answer("plan", request);
+  std::string reply = twinround::answer(question, request);
   const int status = was_refused(reply) ? kRefused : kAnswered;
   reply += '\n';
   return write_output(reply) ? status : trouble("writing standard output");
@@ -70,7 +71,9 @@ int tell_schema() {
 
 int main(int argc, char** argv) {
   if (argc != 2) return misuse();
-  if (std::strcmp(argv[1], "plan") == 0) return tell_plan();
+  for (const char* question : {"plan", "link"}) {
+    if (std::strcmp(argv[1], question) == 0) return tell(question);
+  }
   if (std::strcmp(argv[1], "schema") == 0) return tell_schema();
   return misuse();
 }

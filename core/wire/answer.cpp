@@ -4,6 +4,8 @@
 
 #include "fields.h"
 #include "json_writer.h"
+#include "link_reader.h"
+#include "link_writer.h"
 #include "note_writer.h"
 #include "plan.h"
 #include "plan_writer.h"
@@ -29,10 +31,7 @@ std::string refused(const std::vector<Problem>& problems) {
   return json.written();
 }
 
-}  // namespace
-
-std::string answer(std::string_view question, std::string_view text) {
-  if (question != "plan") return refused({unknown_question()});
+std::string answer_plan(std::string_view text) {
   const Result<PlanRequest> request = read_request(text);
   if (!request.ok()) return refused(request.problems());
   const Result<Plan> plan = make_plan(request.value());
@@ -46,6 +45,31 @@ std::string answer(std::string_view question, std::string_view text) {
   // Within the request's ranges no figure comes near that; if one did, half a plan would be a lie.
   if (!json.all_finite()) return refused({figure_too_large()});
   return json.written();
+}
+
+// A link just made is opened again for the reply, so that this tells what the link itself says.
+std::string answer_link(std::string_view text) {
+  const Result<LinkRequest> request = read_link_request(text);
+  if (!request.ok()) return refused(request.problems());
+  const LinkRequest& asked = request.value();
+  const std::string link = asked.is_opening ? asked.text : write_link(asked.sheet);
+  const Result<LinkSheet> sheet = read_link(link);
+  if (!sheet.ok()) return refused(sheet.problems());
+
+  JsonWriter json;
+  open_envelope(json, true);
+  json.key("link");
+  write_link_reply(json, link, sheet.value(), asked.changed);
+  json.close_object();
+  return json.written();
+}
+
+}  // namespace
+
+std::string answer(std::string_view question, std::string_view text) {
+  if (question == "plan") return answer_plan(text);
+  if (question == "link") return answer_link(text);
+  return refused({unknown_question()});
 }
 
 }  // namespace twinround

@@ -62,8 +62,9 @@ const char* with_article(Kind kind) {
 }  // namespace
 
 Problem unknown_question() {
-  Problem problem = of_text("", "unknown_question", "The only question answered is \"plan\".");
-  problem.words = {{"allowed", "plan"}};
+  Problem problem =
+      of_text("", "unknown_question", "The questions answered are \"plan\" and \"link\".");
+  problem.words = {{"allowed", "plan | link"}};
   return problem;
 }
 

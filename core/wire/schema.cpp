@@ -7,6 +7,8 @@
 #include "field_schema.h"
 #include "json_indent.h"
 #include "json_writer.h"
+#include "link_fields.h"
+#include "link_problems.h"
 #include "problem_codes.h"
 #include "reply_fields.h"
 #include "request_schema.h"
@@ -106,7 +108,10 @@ void write_run(JsonWriter& json) {
   json.close_object();
 }
 
-void write_envelope(JsonWriter& json, const char* name, const char* about, bool ok) {
+// `part` is what the envelope holds, the problems of kind `problem` where the question was refused.
+void write_envelope(JsonWriter& json, const char* name, const char* about, const char* part,
+                    const char* problem = nullptr) {
+  const bool ok = problem == nullptr;
   open_definition(json, name, about, "object");
   json.key("properties").open_object();
   open_definition(json, "ok", "Whether the question was answered", "boolean");
@@ -120,26 +125,26 @@ void write_envelope(JsonWriter& json, const char* name, const char* about, bool 
   json.key("minimum").whole(1);
   json.close_object();
   if (ok) {
-    json.key("plan");
-    write_reference(json, "plan");
+    json.key(part);
+    write_reference(json, part);
   } else {
-    open_definition(json, "problems", "Everything that is wrong, at once", "array");
+    open_definition(json, part, "Everything that is wrong, at once", "array");
     json.key("minItems").whole(1);
     json.key("items");
-    write_reference(json, "problem");
+    write_reference(json, problem);
     json.close_object();
   }
   json.close_object();
-  write_required(json, {"ok", "version", "rules", ok ? "plan" : "problems"});
+  write_required(json, {"ok", "version", "rules", part});
   json.key("additionalProperties").yes_no(false);
   json.close_object();
 }
 
-void write_reply(JsonWriter& json) {
-  json.key("reply").open_object();
+void write_reply(JsonWriter& json, const char* name, const char* answered, const char* refused) {
+  json.key(name).open_object();
   json.key("oneOf").open_list();
-  write_reference(json, "answered");
-  write_reference(json, "refused");
+  write_reference(json, answered);
+  write_reference(json, refused);
   json.close_list();
   json.close_object();
 }
@@ -150,19 +155,27 @@ std::string schema_text() {
   JsonWriter json;
   json.open_object();
   json.key("$schema").text("https://json-schema.org/draft/2020-12/schema");
-  json.key("title").text("Requests of `plan` and the replies to them");
+  json.key("title").text("Requests of `plan` and `link`, and the replies to them");
   json.key("$defs").open_object();
   json.key("request");
   write_request_schema(json);
-  write_reply(json);
-  write_envelope(json, "answered", "A plan", true);
-  write_envelope(json, "refused", "No plan, and why", false);
+  write_reply(json, "reply", "answered", "refused");
+  write_envelope(json, "answered", "A plan", "plan");
+  write_envelope(json, "refused", "No plan, and why", "problems", "problem");
   json.key("plan");
   write_field_schema(json, plan_fields(), nullptr);
   write_run(json);
   write_note(json, "problem", "Something wrong with the request", kProblemCodes);
   write_note(json, "caution", "Something that must not go unsaid about a plan", kCautionCodes);
   write_working(json);
+  json.key("linkRequest");
+  write_field_schema(json, link_request_fields(), nullptr);
+  write_reply(json, "linkReply", "linkAnswered", "linkRefused");
+  write_envelope(json, "linkAnswered", "A link, made or opened", "link");
+  write_envelope(json, "linkRefused", "No link, and why", "problems", "linkProblem");
+  json.key("link");
+  write_field_schema(json, link_reply_fields(), nullptr);
+  write_note(json, "linkProblem", "Something wrong with a link or its request", kLinkCodes);
   json.close_object();
   json.close_object();
   return indent_json(json.written());

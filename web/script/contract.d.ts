@@ -496,3 +496,114 @@ export type Working = {
   /** Where the rule is from. */
   source: "munden-1959" | "spencer" | "cyc-standard-yarn-weight" | "dillmont" | "ansur-ii" | "brannock" | "iso-19407" | "european-shoe-table" | "from-memory" | "trade-rule" | "common-practice" | "geometry" | "definition" | "assumption";
 };
+
+/** A link to open, or a sheet to make one of. */
+export type LinkRequest = {
+  /** Version of this request. */
+  version: 1;
+  /** A link to open; nothing else is then looked at. */
+  text?: string;
+  /** What the form says; a field that is left out is not said. */
+  fields?: Array<{
+    /** Its pointer in the request of `plan`, or /swatch or /foot for the way it is asked. */
+    field: string;
+    /** A number, in its unit. */
+    value?: number;
+    /** A choice; beside a number nothing. */
+    typed?: string;
+    /** Unit of the number: cm, in, mm, m, yd, g, oz or %; left out, the field's first. */
+    unit?: string;
+  }>;
+  /** Page to open on. */
+  view?: "buy" | "count" | "knit" | "class";
+  /** Units of the page's own figures. */
+  system?: "metric" | "inch";
+  /** What is not to be changed. */
+  locks?: Array<"rib" | "toe" | "yarn">;
+  /** Title of a class, 60 characters at most. */
+  title?: string;
+  /** Note of a class, 280 characters at most. */
+  note?: string;
+  /** The plan that the sheet has now. */
+  echo?: {
+    /** Stitches in a round of one sock (stitches). */
+    stitchCount: number;
+    /** Rounds of one sock, toe to edge (rounds). */
+    totalRounds: number;
+  };
+};
+
+export type LinkReply = LinkAnswered | LinkRefused;
+
+/** A link, made or opened. */
+export type LinkAnswered = {
+  /** Whether the question was answered. */
+  ok: true;
+  /** Version of this contract. */
+  version: 1;
+  /** Raised with every change of a default, a constant or a rule. */
+  rules: number;
+  link: Link;
+};
+
+/** No link, and why. */
+export type LinkRefused = {
+  /** Whether the question was answered. */
+  ok: false;
+  /** Version of this contract. */
+  version: 1;
+  /** Raised with every change of a default, a constant or a rule. */
+  rules: number;
+  /** Everything that is wrong, at once. */
+  problems: Array<LinkProblem>;
+};
+
+/** A link and what it says. */
+export type Link = {
+  /** The link: the fragment of an address. */
+  text: string;
+  /** What it says of the form, in the link's order. */
+  fields: Array<{
+    /** Its pointer. */
+    field: string;
+    /** As one types it: 9 5/8, 24.6, left; empty where the field was emptied. */
+    typed: string;
+    /** Its unit; empty where it has none. */
+    unit: string;
+    /** Its number, in that unit. */
+    value?: number;
+  }>;
+  /** Page to open on. */
+  view?: "buy" | "count" | "knit" | "class";
+  /** Units of the page's own figures. */
+  system?: "metric" | "inch";
+  /** What is not to be changed. */
+  locks: Array<"rib" | "toe" | "yarn">;
+  /** Title of a class. */
+  title?: string;
+  /** Note of a class. */
+  note?: string;
+  /** The plan that the sheet had when the link was made. */
+  echo: {
+    /** The rules it was made by. */
+    rules: number;
+    /** Stitches in a round of one sock; absent where there was no plan (stitches). */
+    stitchCount?: number;
+    /** Rounds of one sock; absent where there was no plan (rounds). */
+    totalRounds?: number;
+  };
+  /** Of a link made: what it says otherwise than was asked, finer than its steps or not to be shown. */
+  changed: Array<string>;
+};
+
+/** Something wrong with a link or its request. */
+export type LinkProblem = {
+  /** RFC 6901 pointer into the request; "" is the whole of it. */
+  field: string;
+  /** What it is. */
+  code: "link_not_ours" | "link_newer" | "link_too_long" | "link_cut" | "link_damaged" | "too_long" | "too_large_text" | "bad_json" | "too_deep" | "not_an_object" | "newer_version" | "required" | "unknown_field" | "repeated_field" | "wrong_type" | "out_of_range" | "not_finite" | "number_too_large" | "not_whole" | "unknown_word" | "too_many_items";
+  /** A plain English sentence in SI units. */
+  message: string;
+  /** A number or a word that goes with the code; lengths are named ...Mm. */
+  [name: string]: number | string;
+};

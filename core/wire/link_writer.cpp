@@ -1,0 +1,97 @@
+#include "link_writer.h"
+
+#include <numeric>
+
+#include "fields.h"
+
+namespace twinround {
+namespace {
+
+// A number of parts as one types it: in sixteenths of an inch as a tape has them, in thirds what no
+// decimal can say, all else as a decimal.
+std::string typed_text(const LinkGrid& grid, int place) {
+  constexpr int kInchParts = 80;
+  const int rest = place % grid.parts;
+  const int common = std::gcd(rest, grid.parts);
+  const int below = grid.parts / common;
+  const bool is_fraction =
+      rest != 0 && (below % 3 == 0 || (grid.parts == kInchParts && below <= 16 && 16 % below == 0));
+  if (!is_fraction) return json_number(static_cast<double>(place) / grid.parts);
+  const std::string fraction = std::to_string(rest / common) + "/" + std::to_string(below);
+  const int whole = place / grid.parts;
+  return whole == 0 ? fraction : std::to_string(whole) + " " + fraction;
+}
+
+void write_field(JsonWriter& json, const LinkRow& row, int item, const LinkValue& value) {
+  const LinkGrid& grid = row.grids.at(static_cast<std::size_t>(value.unit));
+  const bool is_said = value.what == LinkValue::What::said;
+  const bool is_number = is_said && row.words.empty();
+  json.open_object();
+  json.key("field").text(pointer_of({.pointer = row.pointer}, item));
+  json.key("typed").text(is_number ? typed_text(grid, value.place)
+                         : is_said ? std::string(word_at(row.words, value.place))
+                                   : "");
+  json.key("unit").text(grid.unit);
+  if (is_number) json.key("value").real(static_cast<double>(value.place) / grid.parts);
+  json.close_object();
+}
+
+void write_fields(JsonWriter& json, const LinkSheet& sheet) {
+  const auto rows = link_rows_1();
+  json.open_list();
+  for (std::size_t row = 0; row < rows.size(); ++row) {
+    const int items = rows[row].group == LinkGroup::readings ? kLinkReadings : 1;
+    for (int item = 0; item < items; ++item) {
+      const LinkValue value =
+          value_of(rows[row], sheet.codes[place_of(static_cast<int>(row), item)]);
+      if (value.what != LinkValue::What::not_said) write_field(json, rows[row], item, value);
+    }
+  }
+  json.close_list();
+}
+
+void write_choice(JsonWriter& json, const char* name, std::string_view words, int choice) {
+  if (choice > 0) json.key(name).text(word_at(words, choice - 1));
+}
+
+void write_locks(JsonWriter& json, int locks) {
+  json.open_list();
+  for (int place = 0; !word_at(kLinkLocks, place).empty(); ++place) {
+    if ((locks >> place) % 2 == 1) json.text(word_at(kLinkLocks, place));
+  }
+  json.close_list();
+}
+
+void write_echo(JsonWriter& json, const LinkSheet& sheet) {
+  json.open_object();
+  json.key("rules").whole(sheet.rules);
+  if (sheet.rounds > 0) {
+    json.key("stitchCount").whole(sheet.stitches);
+    json.key("totalRounds").whole(sheet.rounds);
+  }
+  json.close_object();
+}
+
+}  // namespace
+
+void write_link_reply(JsonWriter& json, std::string_view text, const LinkSheet& sheet,
+                      const std::vector<std::string>& changed) {
+  json.open_object();
+  json.key("text").text(text);
+  json.key("fields");
+  write_fields(json, sheet);
+  write_choice(json, "view", kLinkViews, sheet.view);
+  write_choice(json, "system", kLinkSystems, sheet.system);
+  json.key("locks");
+  write_locks(json, sheet.locks);
+  if (!sheet.title.empty()) json.key("title").text(sheet.title);
+  if (!sheet.note.empty()) json.key("note").text(sheet.note);
+  json.key("echo");
+  write_echo(json, sheet);
+  json.key("changed").open_list();
+  for (const std::string& pointer : changed) json.text(pointer);
+  json.close_list();
+  json.close_object();
+}
+
+}  // namespace twinround
