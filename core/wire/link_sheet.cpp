@@ -18,6 +18,12 @@ const LinkRow& row_at(int row) {
   return link_rows_1()[static_cast<std::size_t>(row)];
 }
 
+int count_row() {
+  int row = 0;
+  while (row_at(row).group != LinkGroup::count) ++row;
+  return row;
+}
+
 // Walks through a sheet in the order of version 1, writing it or filling it in.
 class Version1 {
  public:
@@ -55,23 +61,29 @@ void Version1::pass_readings() {
 void Version1::pass_fields() {
   int end = 0;
   for (int row = 0; row < fixed_rows(); row = end) {
+    const LinkGroup group = row_at(row).group;
     int is_any_said = 0;
-    for (end = row; end < fixed_rows() && row_at(end).group == row_at(row).group; ++end) {
+    for (end = row; end < fixed_rows() && row_at(end).group == group; ++end) {
       if (sheet_.codes[place_of(end, 0)] != 0) is_any_said = 1;
     }
+    if (group == LinkGroup::count) continue;  // goes with the echo
     pass(is_any_said, 2);
     for (int said = row; is_any_said == 1 && said < end; ++said) pass_code(said, 0);
   }
 }
 
+// The knitter's own count and the count of the plan are never two: one number says both.
 void Version1::pass_echo() {
+  constexpr int kOwn = 2;  // 0 not said, 1 emptied
   pass(sheet_.rules, kEchoMostRules + 1);
   pass(sheet_.rounds, kEchoMostRounds + 1);
-  if (sheet_.rounds == 0) return;
-  const int own = own_count(sheet_);
-  int above = std::max(0, sheet_.stitches - kEchoLeastStitches);
-  if (own == 0) pass(above, kEchoMostStitches - kEchoLeastStitches + 1);
-  sheet_.stitches = own > 0 ? own : kEchoLeastStitches + above;
+  int& code = sheet_.codes[place_of(count_row(), 0)];
+  int count = std::min(code, kOwn);
+  pass(count, kOwn + 1);
+  int above = count == kOwn ? code - kOwn : std::max(0, sheet_.stitches - kEchoLeastStitches);
+  if (count == kOwn || sheet_.rounds > 0) pass(above, kEchoMostStitches - kEchoLeastStitches + 1);
+  code = count == kOwn ? kOwn + above : count;
+  if (sheet_.rounds > 0) sheet_.stitches = kEchoLeastStitches + above;
 }
 
 bool Version1::walk(bool has_words) {
@@ -96,15 +108,6 @@ LinkSheet empty_sheet() {
 
 std::size_t place_of(int row, int item) {
   return static_cast<std::size_t>(row + item * kReadingRows);
-}
-
-int own_count(const LinkSheet& sheet) {
-  for (int row = 0; row < fixed_rows(); ++row) {
-    if (row_at(row).group == LinkGroup::count) {
-      return value_of(row_at(row), sheet.codes[place_of(row, 0)]).place;
-    }
-  }
-  return 0;
 }
 
 std::string write_link(const LinkSheet& sheet) {

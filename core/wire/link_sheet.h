@@ -45,9 +45,6 @@ LinkSheet empty_sheet();
 // Where a field's code stands: `row` of link_rows_1, `item` of the readings (0 of other fields).
 std::size_t place_of(int row, int item);
 
-// The count that the sheet itself names; 0 for none.
-int own_count(const LinkSheet& sheet);
-
 // Precondition: every code within value_count, the rest within its range, the words tidy.
 std::string write_link(const LinkSheet& sheet);
 

@@ -93,6 +93,7 @@ bool read_words(std::string_view letters, std::string& title, std::string& note)
   LinkNumber number(letters);
   pass_text(number, title, kTitleMost);
   pass_text(number, note, kNoteMost);
+  if (title.empty() && note.empty()) return false;
   return number.is_spent() && is_fit(title, kTitleMost) && is_fit(note, kNoteMost);
 }
 
