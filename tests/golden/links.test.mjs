@@ -20,7 +20,11 @@ const byPointer = (fields) =>
   Object.fromEntries(
     fields.map(({ field, typed, unit, value }) => [
       field,
-      { unit, ...(value !== undefined && { value }), ...(value === undefined && typed && { typed }) },
+      {
+        unit,
+        ...(value !== undefined && { value }),
+        ...(value === undefined && typed && { typed }),
+      },
     ]),
   );
 /** A choice left empty is told there with an empty text. */

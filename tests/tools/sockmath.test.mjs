@@ -14,6 +14,27 @@ const request = JSON.stringify({
   legHeightMm: 200,
 });
 
+describe('sockmath link', () => {
+  const link = (question) => run(['link'], JSON.stringify({ version: 1, ...question }));
+
+  it('makes a link of a sheet, and opens it', async () => {
+    const fields = [{ field: '/foot/lengthMm', value: 9.5, unit: 'in' }];
+    const made = await link({ fields });
+    assert.equal(made.code, 0);
+    const { text } = JSON.parse(made.stdout).link;
+    const opened = await link({ text });
+    assert.equal(opened.code, 0);
+    assert.equal(opened.stdout, made.stdout);
+  });
+
+  it('refuses a link that was cut, with 1', async () => {
+    const { text } = JSON.parse((await link({ view: 'buy' })).stdout).link;
+    const { code, stdout } = await link({ text: text.slice(0, -1) });
+    assert.equal(code, 1);
+    assert.equal(JSON.parse(stdout).problems[0].code, 'link_cut');
+  });
+});
+
 describe('sockmath', () => {
   it('answers with one line and 0', async () => {
     const { code, stdout } = await run(['plan'], request);
