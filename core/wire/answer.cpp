@@ -1,5 +1,6 @@
 #include "answer.h"
 
+#include <utility>
 #include <vector>
 
 #include "fields.h"
@@ -49,17 +50,17 @@ std::string answer_plan(std::string_view text) {
 
 // A link just made is opened again for the reply, so that this tells what the link itself says.
 std::string answer_link(std::string_view text) {
-  const Result<LinkRequest> request = read_link_request(text);
-  if (!request.ok()) return refused(request.problems());
-  const LinkRequest& asked = request.value();
-  const std::string link = asked.is_opening ? asked.text : write_link(asked.sheet);
-  const Result<LinkSheet> sheet = read_link(link);
-  if (!sheet.ok()) return refused(sheet.problems());
+  LinkRequest asked = read_link_request(text);
+  if (!asked.problems.empty()) return refused(asked.problems);
+  const std::string link = asked.is_opening ? asked.text : write_link(std::move(asked.sheet));
+  LinkSheet sheet;
+  const LinkFault fault = read_link(link, sheet);
+  if (fault != LinkFault::none) return refused({link_problem(fault)});
 
   JsonWriter json;
   open_envelope(json, true);
   json.key("link");
-  write_link_reply(json, link, sheet.value(), asked.changed);
+  write_link_reply(json, link, sheet, asked.changed);
   json.close_object();
   return json.written();
 }

@@ -1,6 +1,7 @@
 #include "link_fields.h"
 
 #include "link_sheet.h"
+#include "link_words.h"
 
 namespace twinround {
 namespace {
@@ -12,23 +13,23 @@ constexpr Field kAsked[] = {
   {.pointer = "", .about = "A link to open, or a sheet to make one of"},
   {.pointer = "/version", .about = "Version of this request",
    .kind = Kind::whole, .need = Need::always, .min = kVersion, .max = kVersion, .step = 1},
-  {.pointer = "/text", .about = "A link to open; nothing else is then looked at", .kind = Kind::text},
-  {.pointer = "/fields", .about = "What the form says; a field that is left out is not said",
+  {.pointer = "/text", .about = "A link to open, and then nothing else", .kind = Kind::text},
+  {.pointer = "/fields", .about = "What the form says",
    .kind = Kind::list, .max = kMostFields},
-  {.pointer = "/fields/*", .about = "One field; with neither value nor choice it is emptied"},
-  {.pointer = "/fields/*/field", .about = "Its pointer in the request of `plan`, or /swatch or /foot for the way it is asked",
+  {.pointer = "/fields/*", .about = "One field; emptied, where nothing goes with it"},
+  {.pointer = "/fields/*/field", .about = "Its pointer in the draft",
    .kind = Kind::text, .need = Need::always},
   {.pointer = "/fields/*/value", .about = "A number, in its unit",
    .kind = Kind::number, .min = -kLargest, .max = kLargest},
-  {.pointer = "/fields/*/typed", .about = "A choice; beside a number nothing", .kind = Kind::text},
-  {.pointer = "/fields/*/unit", .about = "Unit of the number: cm, in, mm, m, yd, g, oz or %; left out, the field's first",
+  {.pointer = "/fields/*/typed", .about = "A choice", .kind = Kind::text},
+  {.pointer = "/fields/*/unit", .about = "Unit of the number",
    .kind = Kind::text},
   {.pointer = "/view", .about = "Page to open on", .kind = Kind::word, .words = kLinkViews},
   {.pointer = "/system", .about = "Units of the page's own figures", .kind = Kind::word, .words = kLinkSystems},
   {.pointer = "/locks", .about = "What is not to be changed", .kind = Kind::list, .max = 3},
   {.pointer = "/locks/*", .about = "A part of the sheet", .kind = Kind::word, .words = kLinkLocks},
-  {.pointer = "/title", .about = "Title of a class, 60 characters at most", .kind = Kind::text},
-  {.pointer = "/note", .about = "Note of a class, 280 characters at most", .kind = Kind::text},
+  {.pointer = "/title", .about = "Title of a class, 60 characters at most", .kind = Kind::text, .max = kTitleMost},
+  {.pointer = "/note", .about = "Note of a class, 280 characters at most", .kind = Kind::text, .max = kNoteMost},
   {.pointer = "/echo", .about = "The plan that the sheet has now"},
   {.pointer = "/echo/stitchCount", .about = "Stitches in a round of one sock",
    .kind = Kind::whole, .need = Need::always, .min = kEchoLeastStitches, .max = kEchoMostStitches, .step = 1, .unit = "stitches"},

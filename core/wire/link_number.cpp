@@ -15,47 +15,44 @@ char letter_of(int value) {
   return "0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz"[value];
 }
 
-LinkNumber::LinkNumber(std::string_view letters) : is_read_(true) {
-  for (const char letter : letters) {
-    left_.push_back(static_cast<std::uint8_t>(std::max(0, letter_value(letter))));
-  }
+LinkNumber::LinkNumber(std::string_view letters) : is_read_(true), left_(letters) {
+  for (char& letter : left_) letter = static_cast<char>(std::max(0, letter_value(letter)));
 }
 
 // Long division by the radix, as on paper: the remainder is the value, the quotient stays.
 int LinkNumber::pass(int value, int radix) {
   if (!is_read_) {
-    written_.emplace_back(value, radix);
+    written_.push_back(value);
+    written_.push_back(radix);
     return value;
   }
   int rest = 0;
-  for (std::uint8_t& letter : left_) {
+  for (char& letter : left_) {
     rest = rest * kLetters + letter;
-    letter = static_cast<std::uint8_t>(rest / radix);
+    letter = static_cast<char>(rest / radix);
     rest %= radix;
   }
   return rest;
 }
 
 std::string LinkNumber::letters() const {
-  std::vector<std::uint8_t> number;  // the least significant letter first
-  for (auto part = written_.rbegin(); part != written_.rend(); ++part) {
-    int carry = part->first;
-    for (std::uint8_t& letter : number) {
-      carry += letter * part->second;
-      letter = static_cast<std::uint8_t>(carry % kLetters);
+  std::string number;  // values of letters, the least significant first
+  for (std::size_t at = written_.size(); at > 0; at -= 2) {
+    int carry = written_[at - 2];
+    for (char& letter : number) {
+      carry += letter * written_[at - 1];
+      letter = static_cast<char>(carry % kLetters);
       carry /= kLetters;
     }
-    for (; carry > 0; carry /= kLetters) {
-      number.push_back(static_cast<std::uint8_t>(carry % kLetters));
-    }
+    for (; carry > 0; carry /= kLetters) number += static_cast<char>(carry % kLetters);
   }
-  std::string letters;
-  for (auto value = number.rbegin(); value != number.rend(); ++value) letters += letter_of(*value);
-  return letters;
+  std::reverse(number.begin(), number.end());
+  for (char& letter : number) letter = letter_of(letter);
+  return number;
 }
 
 bool LinkNumber::is_spent() const {
-  return std::all_of(left_.begin(), left_.end(), [](std::uint8_t letter) { return letter == 0; });
+  return left_.find_first_not_of('\0') == std::string::npos;
 }
 
 std::string fixed_letters(std::int64_t number, int letters) {

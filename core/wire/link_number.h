@@ -8,7 +8,6 @@
 #include <cstdint>
 #include <string>
 #include <string_view>
-#include <utility>
 #include <vector>
 
 namespace twinround {
@@ -37,8 +36,8 @@ class LinkNumber {
 
  private:
   bool is_read_ = false;
-  std::vector<std::pair<int, int>> written_;  // value and radix
-  std::vector<std::uint8_t> left_;            // what is still to be read
+  std::vector<int> written_;  // value, radix, value, radix
+  std::string left_;          // values of letters, what is still to be read
 };
 
 // A number in so many letters, noughts before it. Precondition: 0 <= number < 62^letters.

@@ -6,7 +6,6 @@
 #include "fields.h"
 #include "json_reader.h"
 #include "link_fields.h"
-#include "link_problems.h"
 #include "link_words.h"
 #include "plan.h"
 #include "problems.h"
@@ -19,12 +18,20 @@ namespace {
 
 // A number of a unit as the request of `plan` has it: millimetres, metres, grams or a share.
 double in_base(double value, std::string_view unit) {
-  if (unit == "cm") return value * 10;
-  if (unit == "in") return Length::from_in(value).mm();
-  if (unit == "yd") return Length::from_yd(value).m();
-  if (unit == "oz") return Mass::from_oz(value).g();
-  if (unit == "%") return value / 100;
-  return value;
+  switch (unit.empty() ? ' ' : unit[0]) {
+    case 'c':  // cm
+      return value * 10;
+    case 'i':  // in
+      return Length::from_in(value).mm();
+    case 'y':  // yd
+      return Length::from_yd(value).m();
+    case 'o':  // oz
+      return Mass::from_oz(value).g();
+    case '%':
+      return value / 100;
+    default:
+      return value;
+  }
 }
 
 // The field a pointer of the draft names, and which reading it is of.
@@ -35,27 +42,30 @@ struct Target {
 
 Target target_of(std::string_view pointer) {
   constexpr std::string_view kList = "/swatch/readings/";
-  Target target;
-  std::string in_table(pointer);
-  if (pointer.starts_with(kList)) {
-    const std::string_view rest = pointer.substr(kList.size());
-    const std::string_view digits = rest.substr(0, rest.find('/'));
-    while (target.item < kLinkReadings && std::to_string(target.item) != digits) ++target.item;
-    if (target.item == kLinkReadings) return {};
-    in_table.replace(kList.size(), digits.size(), "*");
+  constexpr std::string_view kItems = "0 | 1 | 2 | 3 | 4 | 5 | 6 | 7 | 8 | 9 | 10 | 11";
+  int item = 0;
+  const bool is_of_reading = pointer.starts_with(kList);
+  if (is_of_reading) {
+    pointer.remove_prefix(kList.size());
+    const auto slash = std::min(pointer.find('/'), pointer.size());
+    item = word_place(kItems, pointer.substr(0, slash));
+    pointer.remove_prefix(slash);
   }
   const auto rows = link_rows_1();
-  const auto found = std::find_if(rows.begin(), rows.end(),
-                                  [&](const LinkRow& row) { return row.pointer == in_table; });
-  if (found != rows.end()) target.row = static_cast<int>(found - rows.begin());
-  return target;
+  for (std::size_t row = 0; item >= 0 && row < rows.size(); ++row) {
+    std::string_view name = rows[row].pointer;
+    if (is_of_reading != (rows[row].group == LinkGroup::readings)) continue;
+    if (is_of_reading) name.remove_prefix(kList.size() + 1);
+    if (name == pointer) return {static_cast<int>(row), item};
+  }
+  return {};
 }
 
 class Reader {
  public:
-  explicit Reader(const ReadText& read) : read_(read) { request_.sheet = empty_sheet(); }
+  Reader(const ReadText& read, LinkRequest& request) : read_(read), request_(request) {}
 
-  Result<LinkRequest> read();
+  void read();
 
  private:
   std::string_view text_at(std::string_view pointer, int item = 0) const {
@@ -71,91 +81,89 @@ class Reader {
   }
 
   void read_field(int item);
-  LinkValue read_choice(const LinkRow& row, const std::string& pointer, int item);
-  LinkValue read_number(const LinkRow& row, const std::string& pointer, int item);
-  LinkValue nearest(const LinkRow& row, int unit, double value, const std::string& pointer);
-  std::string read_words(const char* pointer, int most);
+  LinkValue read_choice(const LinkRow& row, const Target& target, int item);
+  LinkValue read_number(const LinkRow& row, const Target& target, int item);
+  void say_choices(const LinkRow& row, const Target& target);
+  LinkValue nearest(const LinkRow& row, int unit, double value, int item);
+  void say(Problem problem) { request_.problems.push_back(std::move(problem)); }
+  std::string pointer_at(int item) const { return std::string(text_at("/fields/*/field", item)); }
+  std::string read_words(std::string_view pointer);
 
   const ReadText& read_;
-  LinkRequest request_;
-  std::vector<Problem> problems_;
+  LinkRequest& request_;
 };
 
-LinkValue Reader::read_choice(const LinkRow& row, const std::string& pointer, int item) {
+// A choice or a unit that the field does not have.
+void Reader::say_choices(const LinkRow& row, const Target& target) {
+  Field field = request_field(row.pointer);
+  field.words = row.words;
+  say(unknown_word(field, target.item));
+}
+
+LinkValue Reader::read_choice(const LinkRow& row, const Target& target, int item) {
   const std::string_view typed = text_at("/fields/*/typed", item);
   if (typed.empty()) return {LinkValue::What::emptied, 0, 0};
   const int place = word_place(row.words, typed);
-  if (place < 0) problems_.push_back(no_such_choice(pointer, row.words));
+  if (place < 0) say_choices(row, target);
   return {LinkValue::What::said, 0, place};
 }
 
-LinkValue Reader::nearest(const LinkRow& row, int unit, double value, const std::string& pointer) {
-  const LinkGrid& grid = row.grids.at(static_cast<std::size_t>(unit));
-  const int place = std::clamp(round_half_up(value * grid.parts), grid.first, grid.last);
+LinkValue Reader::nearest(const LinkRow& row, int unit, double value, int item) {
+  const LinkGrid& grid = row.grids[static_cast<std::size_t>(unit)];
+  const int place = std::clamp<int>(round_half_up(value * grid.parts), grid.first, grid.last);
   const double said = static_cast<double>(place) / grid.parts;
-  if (std::abs(said - value) > kTie) request_.changed.push_back(pointer);
+  if (std::abs(said - value) > kTie) request_.changed.push_back(pointer_at(item));
   return {LinkValue::What::said, unit, place};
 }
 
-LinkValue Reader::read_number(const LinkRow& row, const std::string& pointer, int item) {
-  const TextValue* given = read_.find("/fields/*/value", item);
+LinkValue Reader::read_number(const LinkRow& row, const Target& target, int item) {
   const std::string_view name = text_at("/fields/*/unit", item);
-  const bool is_mm = name == "mm" && row.grids[0].unit == "cm";
-  int unit = 0;
-  if (!is_mm && !name.empty()) {
-    while (unit < unit_count(row) && row.grids.at(static_cast<std::size_t>(unit)).unit != name)
-      ++unit;
-  }
-  if (unit == unit_count(row)) {
-    std::string allowed(row.grids[0].unit);
-    if (unit == 2) allowed += " | " + std::string(row.grids[1].unit);
-    problems_.push_back(no_such_choice(pointer, allowed));
+  const bool is_mm = name == "mm" && row.words.starts_with("cm");
+  const int unit = is_mm || name.empty() ? 0 : word_place(row.words, name);
+  if (unit < 0) {
+    say_choices(row, target);
     return {};
   }
+  const TextValue* given = read_.find("/fields/*/value", item);
   if (!given) return {LinkValue::What::emptied, unit, 0};
   const double value = is_mm ? given->number / 10 : given->number;
   const Field& field = request_field(row.pointer);
-  const double base = in_base(value, row.grids.at(static_cast<std::size_t>(unit)).unit);
+  const double base = in_base(value, word_at(row.words, unit));
   if (!at_least(base, field.min) || !at_least(field.max, base)) {
-    problems_.push_back(out_of_range(field, target_of(pointer).item, field.min, field.max));
-    return {};
+    say(out_of_range(field, target.item, field.min, field.max));
+  } else if (field.kind == Kind::whole && round_half_up(value) != value) {
+    say(not_whole(field, target.item));
   }
-  if (field.kind == Kind::whole && round_half_up(value) != value) {
-    problems_.push_back(not_whole(field, 0));
-    return {};
-  }
-  return nearest(row, unit, value, pointer);
+  return nearest(row, unit, value, item);
 }
 
 void Reader::read_field(int item) {
-  const std::string pointer(text_at("/fields/*/field", item));
-  const Target target = target_of(pointer);
-  if (target.row < 0) {
-    problems_.push_back(unknown_field(pointer));
-    return;
-  }
+  const Target target = target_of(text_at("/fields/*/field", item));
+  if (target.row < 0) return say(unknown_field(pointer_at(item)));
   const LinkRow& row = link_rows_1()[static_cast<std::size_t>(target.row)];
   int& code = request_.sheet.codes[place_of(target.row, target.item)];
-  if (code != 0) problems_.push_back(repeated_field(request_field(row.pointer), target.item));
-  code = code_of(
-      row, row.words.empty() ? read_number(row, pointer, item) : read_choice(row, pointer, item));
+  if (code != 0) say(repeated_field(request_field(row.pointer), target.item));
+  code = code_of(row,
+                 is_choice(row) ? read_choice(row, target, item) : read_number(row, target, item));
 }
 
-std::string Reader::read_words(const char* pointer, int most) {
-  const std::string_view given = text_at(pointer);
-  std::string tidy = tidy_words(given);
-  if (tidy != given) request_.changed.emplace_back(pointer);
-  if (count_characters(tidy) > most) problems_.push_back(words_too_long(pointer, most));
+std::string Reader::read_words(std::string_view pointer) {
+  const TextValue* given = read_.find(pointer);
+  if (!given) return "";
+  std::string tidy = tidy_words(given->text);
+  if (tidy != given->text) request_.changed.push_back(std::string(pointer));
+  if (count_characters(tidy) > given->field->max) say(too_many_items(*given->field, 0));
   return tidy;
 }
 
-Result<LinkRequest> Reader::read() {
+void Reader::read() {
   if (read_.find("/text")) {
     request_.is_opening = true;
     request_.text = text_at("/text");
-    return std::move(request_);
+    return;
   }
   LinkSheet& sheet = request_.sheet;
+  sheet = empty_sheet();
   for (int item = 0; read_.find("/fields/*", item); ++item) read_field(item);
   sheet.view = choice_at("/view", kLinkViews);
   sheet.system = choice_at("/system", kLinkSystems);
@@ -165,21 +173,20 @@ Result<LinkRequest> Reader::read() {
   sheet.rules = kRules;
   sheet.rounds = count_at("/echo/totalRounds");
   sheet.stitches = count_at("/echo/stitchCount");
-  sheet.title = read_words("/title", kTitleMost);
-  sheet.note = read_words("/note", kNoteMost);
-  if (!problems_.empty()) return std::move(problems_);
-  return std::move(request_);
+  sheet.title = read_words("/title");
+  sheet.note = read_words("/note");
 }
 
 }  // namespace
 
 static_assert(kRules <= kEchoMostRules, "a link of version 1 cannot say these rules");
 
-Result<LinkRequest> read_link_request(std::string_view json) {
+LinkRequest read_link_request(std::string_view json) {
   const ReadText read = read_json(json, link_request_fields());
-  std::vector<Problem> problems = check_fields(read, link_request_fields());
-  if (!problems.empty()) return problems;
-  return Reader(read).read();
+  LinkRequest request;
+  request.problems = check_fields(read, link_request_fields());
+  if (request.problems.empty()) Reader(read, request).read();
+  return request;
 }
 
 }  // namespace twinround

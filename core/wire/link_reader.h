@@ -11,6 +11,7 @@
 namespace twinround {
 
 struct LinkRequest {
+  std::vector<Problem> problems;  // everything that is wrong at once; then nothing else counts
   bool is_opening = false;
   std::string text;  // the link to be opened
   LinkSheet sheet;   // or the sheet to be made into one
@@ -19,6 +20,6 @@ struct LinkRequest {
 
 // Takes any bytes. Values are taken to the nearest step of their unit; those that this changes by
 // more than a billionth are told in `changed`. Ranges are those of the request of `plan`.
-Result<LinkRequest> read_link_request(std::string_view json);
+LinkRequest read_link_request(std::string_view json);
 
 }  // namespace twinround

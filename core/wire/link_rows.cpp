@@ -6,80 +6,99 @@ namespace {
 using Group = LinkGroup;
 using Grids = std::array<LinkGrid, 2>;
 
+constexpr LinkGrid grid(int parts, int first, int last) {
+  return {static_cast<std::int16_t>(parts), static_cast<std::int16_t>(first),
+          static_cast<std::int16_t>(last)};
+}
+
 // Half millimetres, and eightieths of an inch: halves to sixteenths, tenths and twentieths are all
 // among them. Millimetres typed are said as centimetres, as the form itself shows them. An inch is
 // 25.4 mm, so a millimetre is 400/127 eightieths.
-constexpr Grids length(int min_mm, int max_mm) {
-  return {{{"cm", 20, 2 * min_mm, 2 * max_mm},
-           {"in", 80, (min_mm * 400 + 126) / 127, max_mm * 400 / 127}}};
+constexpr LinkRow length(std::string_view pointer, Group group, int min_mm, int max_mm) {
+  return {
+      pointer,
+      group,
+      "cm | in",
+      {grid(20, 2 * min_mm, 2 * max_mm), grid(80, (min_mm * 400 + 126) / 127, max_mm * 400 / 127)}};
+}
+constexpr LinkRow parted(std::string_view pointer, Group group, std::string_view unit, int parts,
+                         int min, int max) {
+  return {pointer, group, unit, {grid(parts, parts * min, parts * max)}};
 }
 // Stitches and rounds: quarters.
-constexpr Grids counted(int min, int max) {
-  return {{{"", 4, 4 * min, 4 * max}}};
+constexpr LinkRow counted(std::string_view pointer, Group group, int min, int max) {
+  return parted(pointer, group, "", 4, min, max);
 }
-constexpr Grids whole(int min, int max) {
-  return {{{"", 1, min, max}}};
+constexpr LinkRow whole(std::string_view pointer, Group group, int min, int max) {
+  return parted(pointer, group, "", 1, min, max);
 }
 // Half percents.
-constexpr Grids percent(int min, int max) {
-  return {{{"%", 2, 2 * min, 2 * max}}};
+constexpr LinkRow percent(std::string_view pointer, Group group, int min, int max) {
+  return parted(pointer, group, "%", 2, min, max);
 }
-// A ball, 5 to 2000 g and 5 to 5000 m: halves, of ounces hundredths.
-constexpr Grids kBallMass = {{{"g", 2, 10, 4000}, {"oz", 100, 18, 7054}}};
-constexpr Grids kBallLength = {{{"m", 2, 10, 10000}, {"yd", 2, 11, 10936}}};
+constexpr LinkRow choice(std::string_view pointer, Group group, std::string_view words) {
+  return {pointer, group, words, {}};
+}
+// Of a ball, 5 to 2000 g and 5 to 5000 m: halves, of ounces hundredths.
+constexpr LinkRow ball_mass(std::string_view pointer, Group group) {
+  return {pointer, group, "g | oz", {grid(2, 10, 4000), grid(100, 18, 7054)}};
+}
+constexpr LinkRow ball_length(std::string_view pointer, Group group) {
+  return {pointer, group, "m | yd", {grid(2, 10, 10000), grid(2, 11, 10936)}};
+}
 
 // clang-format off
 constexpr LinkRow kRows[] = {
-  {"/swatch", Group::ways, {}, "swatch | label"},
-  {"/foot", Group::ways, {}, "tape | shoe"},
+  choice("/swatch", Group::ways, "swatch | label"),
+  choice("/foot", Group::ways, "tape | shoe"),
 
-  {"/foot/lengthMm", Group::foot, length(80, 400)},
-  {"/foot/ballGirthMm", Group::foot, length(80, 400)},
-  {"/foot/heelAnkleGirthMm", Group::foot, length(80, 600)},
-  {"/foot/ankleGirthMm", Group::foot, length(80, 600)},
-  {"/foot/calfGirthMm", Group::foot, length(80, 700)},
-  {"/legHeightMm", Group::foot, length(40, 700)},
+  length("/foot/lengthMm", Group::foot, 80, 400),
+  length("/foot/ballGirthMm", Group::foot, 80, 400),
+  length("/foot/heelAnkleGirthMm", Group::foot, 80, 600),
+  length("/foot/ankleGirthMm", Group::foot, 80, 600),
+  length("/foot/calfGirthMm", Group::foot, 80, 700),
+  length("/legHeightMm", Group::foot, 40, 700),
 
-  {"/swatch/needleMm", Group::yarn, {{{"mm", 20, 20, 500}}}},
-  {"/yarn/category", Group::yarn, whole(0, 7)},
-  {"/yarn/ballG", Group::yarn, kBallMass},
-  {"/yarn/ballM", Group::yarn, kBallLength},
+  parted("/swatch/needleMm", Group::yarn, "mm", 20, 1, 25),
+  whole("/yarn/category", Group::yarn, 0, 7),
+  ball_mass("/yarn/ballG", Group::yarn),
+  ball_length("/yarn/ballM", Group::yarn),
 
-  {"/cuffMm", Group::rib, length(0, 300)},
-  {"/rib/knit", Group::rib, whole(1, 12)},
-  {"/rib/purl", Group::rib, whole(1, 12)},
-  {"/rib/roundsPerShift", Group::rib, whole(0, 40)},
-  {"/rib/lean", Group::rib, {}, "left | right | mirrored"},
+  length("/cuffMm", Group::rib, 0, 300),
+  whole("/rib/knit", Group::rib, 1, 12),
+  whole("/rib/purl", Group::rib, 1, 12),
+  whole("/rib/roundsPerShift", Group::rib, 0, 40),
+  choice("/rib/lean", Group::rib, "left | right | mirrored"),
 
-  {"/swatch/fabric", Group::fit, {}, "stockinette | rib"},
-  {"/swatch/washed", Group::fit, {}, "true | false"},
-  {"/girthEase", Group::fit, percent(-40, 20)},
-  {"/lengthEase", Group::fit, percent(-20, 20)},
-  {"/toe/share", Group::fit, percent(5, 50)},
-  {"/toe/tipShare", Group::fit, percent(10, 100)},
-  {"/toe/shape", Group::fit, {}, "round | even | left-right"},
-  {"/pace/stitchesPerMinute", Group::fit, {{{"", 2, 2, 400}}}},
-  {"/yarnMargin", Group::fit, percent(0, 100)},
+  choice("/swatch/fabric", Group::fit, "stockinette | rib"),
+  choice("/swatch/washed", Group::fit, "true | false"),
+  percent("/girthEase", Group::fit, -40, 20),
+  percent("/lengthEase", Group::fit, -20, 20),
+  percent("/toe/share", Group::fit, 5, 50),
+  percent("/toe/tipShare", Group::fit, 10, 100),
+  choice("/toe/shape", Group::fit, "round | even | left-right"),
+  parted("/pace/stitchesPerMinute", Group::fit, "", 2, 1, 200),
+  percent("/yarnMargin", Group::fit, 0, 100),
 
-  {"/stitchCount", Group::count, whole(8, 400)},
+  whole("/stitchCount", Group::count, 8, 400),
 
-  {"/foot/shoe/scale", Group::shoe, {}, "mondopoint | eu | us-men | us-women | uk"},
+  choice("/foot/shoe/scale", Group::shoe, "mondopoint | eu | us-men | us-women | uk"),
   // Half sizes, and thirds, which some makers have.
-  {"/foot/shoe/size", Group::shoe, {{{"", 6, 0, 2400}}}},
-  {"/foot/body", Group::shoe, {}, "woman | man | child"},
+  parted("/foot/shoe/size", Group::shoe, "", 6, 0, 400),
+  choice("/foot/body", Group::shoe, "woman | man | child"),
 
-  {"/yarn/substitute/ballG", Group::substitute, kBallMass},
-  {"/yarn/substitute/ballM", Group::substitute, kBallLength},
+  ball_mass("/yarn/substitute/ballG", Group::substitute),
+  ball_length("/yarn/substitute/ballM", Group::substitute),
 
-  {"/swatch/stretchedWidthMm", Group::stretch, length(10, 1500)},
+  length("/swatch/stretchedWidthMm", Group::stretch, 10, 1500),
   // 0.5 to 200 g.
-  {"/swatch/massG", Group::stretch, {{{"g", 10, 5, 2000}, {"oz", 100, 2, 705}}}},
-  {"/swatch/massStitches", Group::stretch, whole(50, 20000)},
+  {"/swatch/massG", Group::stretch, "g | oz", {grid(10, 5, 2000), grid(100, 2, 705)}},
+  whole("/swatch/massStitches", Group::stretch, 50, 20000),
 
-  {"/swatch/readings/*/stitches", Group::readings, counted(1, 400)},
-  {"/swatch/readings/*/widthMm", Group::readings, length(10, 500)},
-  {"/swatch/readings/*/rounds", Group::readings, counted(1, 600)},
-  {"/swatch/readings/*/heightMm", Group::readings, length(10, 500)},
+  counted("/swatch/readings/*/stitches", Group::readings, 1, 400),
+  length("/swatch/readings/*/widthMm", Group::readings, 10, 500),
+  counted("/swatch/readings/*/rounds", Group::readings, 1, 600),
+  length("/swatch/readings/*/heightMm", Group::readings, 10, 500),
 };
 // clang-format on
 
@@ -89,21 +108,24 @@ int word_count(std::string_view words) {
   return count;
 }
 
-// How many values a unit has.
-int size_of(const LinkRow& row, int unit) {
-  if (!row.words.empty()) return word_count(row.words);
-  const LinkGrid& grid = row.grids.at(static_cast<std::size_t>(unit));
-  return grid.last - grid.first + 1;
+const LinkGrid& grid_of(const LinkRow& row, int unit) {
+  return row.grids[static_cast<std::size_t>(unit)];
 }
 
-int first_of(const LinkRow& row, int unit) {
-  return row.words.empty() ? row.grids.at(static_cast<std::size_t>(unit)).first : 0;
+// How many values a unit has.
+int size_of(const LinkRow& row, int unit) {
+  if (is_choice(row)) return word_count(row.words);
+  return grid_of(row, unit).last - grid_of(row, unit).first + 1;
 }
 
 }  // namespace
 
 std::span<const LinkRow> link_rows_1() {
   return kRows;
+}
+
+bool is_choice(const LinkRow& row) {
+  return row.grids[0].parts == 0;
 }
 
 int unit_count(const LinkRow& row) {
@@ -122,7 +144,7 @@ int code_of(const LinkRow& row, const LinkValue& value) {
   if (value.what == LinkValue::What::emptied) return 1 + value.unit;
   int code = 1 + unit_count(row);
   for (int unit = 0; unit < value.unit; ++unit) code += size_of(row, unit);
-  return code + value.place - first_of(row, value.unit);
+  return code + value.place - grid_of(row, value.unit).first;
 }
 
 LinkValue value_of(const LinkRow& row, int code) {
@@ -132,7 +154,7 @@ LinkValue value_of(const LinkRow& row, int code) {
   int place = code - 1 - units;
   int unit = 0;
   while (place >= size_of(row, unit)) place -= size_of(row, unit++);
-  return {LinkValue::What::said, unit, place + first_of(row, unit)};
+  return {LinkValue::What::said, unit, place + grid_of(row, unit).first};
 }
 
 }  // namespace twinround

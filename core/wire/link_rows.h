@@ -3,6 +3,7 @@
 #pragma once
 
 #include <array>
+#include <cstdint>
 #include <span>
 #include <string_view>
 
@@ -10,10 +11,9 @@ namespace twinround {
 
 // The values that can be said in one unit: first/parts, (first + 1)/parts ... last/parts.
 struct LinkGrid {
-  std::string_view unit = {};
-  int parts = 0;
-  int first = 0;
-  int last = 0;
+  std::int16_t parts = 0;
+  std::int16_t first = 0;
+  std::int16_t last = 0;
 };
 
 // Rows of a group stand together; a group in which nothing is said takes one bit.
@@ -22,8 +22,8 @@ enum class LinkGroup { ways, readings, foot, yarn, rib, fit, count, shoe, substi
 struct LinkRow {
   std::string_view pointer;  // as in the draft; `*` for the place of a reading
   LinkGroup group = LinkGroup::ways;
-  std::array<LinkGrid, 2> grids = {};  // of a number; the second one has no parts where one serves
-  std::string_view words = {};         // of a choice, "a | b"
+  std::string_view words = {};         // of a choice, "a | b"; of a number its units
+  std::array<LinkGrid, 2> grids = {};  // of a number: of each unit
 };
 
 // What a link says of a field. Not said is not the same as emptied: where nothing is said, whoever
@@ -40,7 +40,9 @@ inline constexpr int kLinkReadings = 12;
 // The rows of version 1, those of one reading last.
 std::span<const LinkRow> link_rows_1();
 
-// How many units a field has, one of a choice; how many things can be said of it.
+bool is_choice(const LinkRow& row);
+// How many units a field has, one where it has no name and one of a choice; how many things can be
+// said of it.
 int unit_count(const LinkRow& row);
 int value_count(const LinkRow& row);
 

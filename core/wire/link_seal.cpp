@@ -3,7 +3,6 @@
 #include <algorithm>
 
 #include "link_number.h"
-#include "link_problems.h"
 
 namespace twinround {
 namespace {
@@ -23,18 +22,15 @@ std::string head_letters(const LinkParts& parts, std::string_view after_head) {
   return letter_of(parts.version) + fixed_letters(head, kHeadLetters - 1);
 }
 
-bool is_letter(char c) {
-  return letter_value(c) >= 0;
+bool are_letters(std::string_view text) {
+  return std::all_of(text.begin(), text.end(), [](char c) { return letter_value(c) >= 0; });
 }
 
-// The words behind their own count of letters.
-Result<std::string> unseal_words(std::string_view counted) {
-  if (counted.size() < kCountLetters) return link_cut();
-  const auto count = static_cast<std::size_t>(read_fixed(counted.substr(0, kCountLetters)));
-  counted.remove_prefix(kCountLetters);
-  if (counted.size() < count) return link_cut();
-  if (counted.size() > count) return link_damaged();
-  return std::string(counted);
+// Whether there are as many letters as there should be.
+LinkFault fault_of_size(std::size_t size, std::int64_t expected) {
+  const auto letters = static_cast<std::int64_t>(size);
+  if (letters == expected) return LinkFault::none;
+  return letters < expected ? LinkFault::cut : LinkFault::damaged;
 }
 
 }  // namespace
@@ -49,7 +45,7 @@ std::uint32_t link_check(int version, std::string_view text) {
 }
 
 std::string seal_link(const LinkParts& parts) {
-  std::string after_head = parts.body;
+  std::string after_head(parts.body);
   if (!parts.words.empty()) {
     after_head += kBeforeWords;
     after_head += fixed_letters(static_cast<std::int64_t>(parts.words.size()), kCountLetters);
@@ -58,36 +54,33 @@ std::string seal_link(const LinkParts& parts) {
   return head_letters(parts, after_head) + after_head;
 }
 
-Result<LinkParts> unseal_link(std::string_view text) {
-  LinkParts parts;
+LinkFault unseal_link(std::string_view text, LinkParts& parts) {
   parts.version = text.empty() || text[0] > 'Z' ? 0 : std::max(0, letter_value(text[0]));
-  if (parts.version == 0) return link_not_ours();
-  if (parts.version > kLinkVersion) return link_newer(parts.version);
+  if (parts.version == 0) return LinkFault::not_ours;
+  if (parts.version > kLinkVersion) return LinkFault::newer;
 
   const auto bar = std::min(text.find(kBeforeWords), text.size());
-  if (bar > kLinkMost) return link_too_long(kLinkMost);
-  if (text.size() - bar > 1 + kCountLetters + kWordsMost) return link_too_long(kWordsMost);
-  if (bar < kHeadLetters) return bar == text.size() ? link_cut() : link_damaged();
+  std::string_view counted = text.substr(bar);  // the words with what stands before them
+  if (bar > kLinkMost || counted.size() > 1 + kCountLetters + kWordsMost) {
+    return LinkFault::too_long;
+  }
+  if (bar < kHeadLetters) return counted.empty() ? LinkFault::cut : LinkFault::damaged;
 
-  const std::string_view body = text.substr(kHeadLetters, bar - kHeadLetters);
-  const std::string_view words = text.substr(std::min(bar + 1, text.size()));
-  if (!std::all_of(text.begin(), text.begin() + static_cast<std::ptrdiff_t>(bar), is_letter) ||
-      !std::all_of(words.begin(), words.end(), is_letter)) {
-    return link_damaged();
+  const std::string_view head = text.substr(0, kHeadLetters);
+  parts.body = text.substr(kHeadLetters, bar - kHeadLetters);
+  if (!counted.empty()) counted.remove_prefix(1);
+  if (!are_letters(head) || !are_letters(parts.body) || !are_letters(counted)) {
+    return LinkFault::damaged;
   }
-  const auto length =
-      static_cast<std::size_t>(read_fixed(text.substr(1, kHeadLetters - 1)) % kLengths);
-  if (body.size() != length) return body.size() < length ? link_cut() : link_damaged();
-  parts.body = body;
-  if (bar < text.size()) {
-    const Result<std::string> unsealed = unseal_words(words);
-    if (!unsealed.ok()) return unsealed.problems();
-    parts.words = unsealed.value();
+  LinkFault fault = fault_of_size(parts.body.size(), read_fixed(head.substr(1)) % kLengths);
+  if (fault == LinkFault::none && bar < text.size()) {
+    if (counted.size() <= kCountLetters) return LinkFault::cut;
+    parts.words = counted.substr(kCountLetters);
+    fault = fault_of_size(parts.words.size(), read_fixed(counted.substr(0, kCountLetters)));
   }
-  if (text.substr(0, kHeadLetters) != head_letters(parts, text.substr(kHeadLetters))) {
-    return link_damaged();
-  }
-  return parts;
+  if (fault != LinkFault::none) return fault;
+  return head == head_letters(parts, text.substr(kHeadLetters)) ? LinkFault::none
+                                                                : LinkFault::damaged;
 }
 
 }  // namespace twinround

@@ -17,7 +17,7 @@
 #include <string>
 #include <string_view>
 
-#include "result.h"
+#include "link_problems.h"
 
 namespace twinround {
 
@@ -31,8 +31,8 @@ inline constexpr int kWordsMost = 1840;  // letters of the words: 340 characters
 
 struct LinkParts {
   int version = kLinkVersion;
-  std::string body;
-  std::string words;
+  std::string_view body;
+  std::string_view words;
 };
 
 // What the six letters hold of the check. Any characters; those that are no letters count as one
@@ -42,8 +42,7 @@ std::uint32_t link_check(int version, std::string_view text);
 // Precondition: letters alone, kBodyMost and kWordsMost of them at most.
 std::string seal_link(const LinkParts& parts);
 
-// Takes any bytes, of any length. Refused: link_not_ours, link_newer, link_too_long, link_cut,
-// link_damaged.
-Result<LinkParts> unseal_link(std::string_view text);
+// Takes any bytes, of any length; the parts are pieces of them.
+LinkFault unseal_link(std::string_view text, LinkParts& parts);
 
 }  // namespace twinround

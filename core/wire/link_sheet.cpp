@@ -2,7 +2,6 @@
 
 #include <algorithm>
 
-#include "link_problems.h"
 #include "link_words.h"
 
 namespace twinround {
@@ -110,31 +109,28 @@ std::size_t place_of(int row, int item) {
   return static_cast<std::size_t>(row + item * kReadingRows);
 }
 
-std::string write_link(const LinkSheet& sheet) {
+std::string write_link(LinkSheet sheet) {
   const bool has_words = !sheet.title.empty() || !sheet.note.empty();
-  LinkSheet walked = sheet;
   LinkNumber number;
-  Version1(number, walked).walk(has_words);
-  LinkParts parts;
-  parts.body = number.letters();
-  if (has_words) parts.words = write_words(sheet.title, sheet.note);
-  return seal_link(parts);
+  Version1(number, sheet).walk(has_words);
+  const std::string body = number.letters();
+  const std::string words = has_words ? write_words(sheet.title, sheet.note) : "";
+  return seal_link({kLinkVersion, body, words});
 }
 
-Result<LinkSheet> read_link(std::string_view text) {
-  const Result<LinkParts> unsealed = unseal_link(text);
-  if (!unsealed.ok()) return unsealed.problems();
-  const LinkParts& parts = unsealed.value();
+LinkFault read_link(std::string_view text, LinkSheet& sheet) {
+  LinkParts parts;
+  const LinkFault fault = unseal_link(text, parts);
+  if (fault != LinkFault::none) return fault;
 
   LinkNumber number(parts.body);
-  LinkSheet sheet = empty_sheet();
+  sheet = empty_sheet();
   const bool has_words = Version1(number, sheet).walk(false);
-  // The rest is no link that was ever written, though it adds up; but for words cut off whole.
-  if (!number.is_spent() || sheet.rules == 0) return link_damaged();
-  if (has_words && parts.words.empty()) return link_cut();
-  if (has_words == parts.words.empty()) return link_damaged();
-  if (has_words && !read_words(parts.words, sheet.title, sheet.note)) return link_damaged();
-  return sheet;
+  // What adds up and yet was never written here.
+  if (!number.is_spent() || sheet.rules == 0) return LinkFault::damaged;
+  if (!has_words) return parts.words.empty() ? LinkFault::none : LinkFault::damaged;
+  if (parts.words.empty()) return LinkFault::cut;
+  return read_words(parts.words, sheet.title, sheet.note) ? LinkFault::none : LinkFault::damaged;
 }
 
 }  // namespace twinround

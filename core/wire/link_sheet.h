@@ -9,7 +9,6 @@
 #include "link_number.h"
 #include "link_rows.h"
 #include "link_seal.h"
-#include "result.h"
 
 namespace twinround {
 
@@ -46,9 +45,9 @@ LinkSheet empty_sheet();
 std::size_t place_of(int row, int item);
 
 // Precondition: every code within value_count, the rest within its range, the words tidy.
-std::string write_link(const LinkSheet& sheet);
+std::string write_link(LinkSheet sheet);
 
 // Takes any bytes. Whatever version it has, old ones are read as they were written.
-Result<LinkSheet> read_link(std::string_view text);
+LinkFault read_link(std::string_view text, LinkSheet& sheet);
 
 }  // namespace twinround

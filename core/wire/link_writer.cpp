@@ -9,30 +9,32 @@ namespace {
 
 // A number of parts as one types it: in sixteenths of an inch as a tape has them, in thirds what no
 // decimal can say, all else as a decimal.
-std::string typed_text(const LinkGrid& grid, int place) {
+std::string typed_text(int parts, int place) {
   constexpr int kInchParts = 80;
-  const int rest = place % grid.parts;
-  const int common = std::gcd(rest, grid.parts);
-  const int below = grid.parts / common;
-  const bool is_fraction =
-      rest != 0 && (below % 3 == 0 || (grid.parts == kInchParts && below <= 16 && 16 % below == 0));
-  if (!is_fraction) return json_number(static_cast<double>(place) / grid.parts);
-  const std::string fraction = std::to_string(rest / common) + "/" + std::to_string(below);
-  const int whole = place / grid.parts;
-  return whole == 0 ? fraction : std::to_string(whole) + " " + fraction;
+  const int rest = place % parts;
+  const int common = std::gcd(rest, parts);
+  const int below = parts / common;
+  const bool is_fraction = below % 3 == 0 || (parts == kInchParts && below > 1 && 16 % below == 0);
+  if (!is_fraction) return json_number(static_cast<double>(place) / parts);
+  const std::string whole = place < parts ? "" : std::to_string(place / parts) + " ";
+  return whole + std::to_string(rest / common) + "/" + std::to_string(below);
 }
 
 void write_field(JsonWriter& json, const LinkRow& row, int item, const LinkValue& value) {
-  const LinkGrid& grid = row.grids.at(static_cast<std::size_t>(value.unit));
   const bool is_said = value.what == LinkValue::What::said;
-  const bool is_number = is_said && row.words.empty();
+  const int parts = row.grids[static_cast<std::size_t>(value.unit)].parts;
   json.open_object();
-  json.key("field").text(pointer_of({.pointer = row.pointer}, item));
-  json.key("typed").text(is_number ? typed_text(grid, value.place)
-                         : is_said ? std::string(word_at(row.words, value.place))
-                                   : "");
-  json.key("unit").text(grid.unit);
-  if (is_number) json.key("value").real(static_cast<double>(value.place) / grid.parts);
+  json.key("field").text(pointer_of(request_field(row.pointer), item));
+  json.key("typed");
+  if (!is_said) {
+    json.text("");
+  } else if (is_choice(row)) {
+    json.text(word_at(row.words, value.place));
+  } else {
+    json.text(typed_text(parts, value.place));
+  }
+  json.key("unit").text(is_choice(row) ? "" : word_at(row.words, value.unit));
+  if (is_said && !is_choice(row)) json.key("value").real(static_cast<double>(value.place) / parts);
   json.close_object();
 }
 

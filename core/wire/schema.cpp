@@ -2,6 +2,7 @@
 
 #include <span>
 #include <string_view>
+#include <vector>
 
 #include "caution_codes.h"
 #include "field_schema.h"
@@ -175,7 +176,9 @@ std::string schema_text() {
   write_envelope(json, "linkRefused", "No link, and why", "problems", "linkProblem");
   json.key("link");
   write_field_schema(json, link_reply_fields(), nullptr);
-  write_note(json, "linkProblem", "Something wrong with a link or its request", kLinkCodes);
+  std::vector<std::string_view> codes(std::begin(kFaultCodes), std::end(kFaultCodes));
+  codes.insert(codes.end(), std::begin(kLinkRequestCodes), std::end(kLinkRequestCodes));
+  write_note(json, "linkProblem", "Something wrong with a link or its request", codes);
   json.close_object();
   json.close_object();
   return indent_json(json.written());

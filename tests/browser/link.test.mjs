@@ -159,7 +159,7 @@ test('the worked example is about sixty letters', () => {
 test('a half of a letter, and a whole of one that is two in JavaScript', () => {
   const whole = ask({ title: '🧦'.repeat(60) });
   assert.equal(whole.link.title, '🧦'.repeat(60));
-  assert.equal(ask({ title: '🧦'.repeat(61) }).problems[0].code, 'too_long');
+  assert.equal(ask({ title: '🧦'.repeat(61) }).problems[0].code, 'too_many_items');
   // JSON.stringify writes it as an escape that is no letter.
   assert.equal(ask({ title: '\ud83e' }).ok, false);
 });

@@ -41,17 +41,16 @@ void ask(const std::string& text) {
 void expect_to_come_back(const LinkSheet& sheet) {
   const std::string link = write_link(sheet);
   insist(link.find('_') <= kLinkMost || link.size() <= kLinkMost);
-  const Result<LinkSheet> read = read_link(link);
-  insist(read.ok());
-  const LinkSheet& back = read.value();
+  LinkSheet back;
+  insist(read_link(link, back) == LinkFault::none);
   insist(back.codes == sheet.codes && back.view == sheet.view && back.system == sheet.system);
   insist(back.locks == sheet.locks && back.rules == sheet.rules && back.rounds == sheet.rounds);
   insist(back.stitches == sheet.stitches && back.title == sheet.title && back.note == sheet.note);
 }
 
 void open(std::string_view text) {
-  const Result<LinkSheet> sheet = read_link(text);
-  if (sheet.ok()) expect_to_come_back(sheet.value());
+  LinkSheet sheet;
+  if (read_link(text, sheet) == LinkFault::none) expect_to_come_back(sheet);
 }
 
 std::string letters_of(std::string_view bytes) {
@@ -67,13 +66,17 @@ std::string letters_of(std::string_view bytes) {
 void open_sealed(std::string_view bytes) {
   const std::size_t bar = std::min(bytes.find('_'), bytes.size());
   LinkParts parts;
-  parts.body = letters_of(bytes.substr(0, std::min<std::size_t>(bar, kBodyMost)));
-  parts.words = letters_of(bytes.substr(std::min(bar + 1, bytes.size())).substr(0, kWordsMost));
+  const std::string body = letters_of(bytes.substr(0, std::min<std::size_t>(bar, kBodyMost)));
+  const std::string words =
+      letters_of(bytes.substr(std::min(bar + 1, bytes.size())).substr(0, kWordsMost));
+  parts.body = body;
+  parts.words = words;
   std::string link = seal_link(parts);
   open(link);
   const std::size_t at = bytes.size() * 7 % link.size();
   link[at] = link[at] == 'x' ? 'y' : 'x';
-  insist(!read_link(link).ok());
+  LinkSheet sheet;
+  insist(read_link(link, sheet) != LinkFault::none);
 }
 
 }  // namespace

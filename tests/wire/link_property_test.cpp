@@ -8,6 +8,7 @@
 
 #include "answer.h"
 #include "link_sheets.h"
+#include "random_sheet.h"
 
 namespace twinround {
 namespace {

@@ -2,7 +2,6 @@
 // or its choice.
 #pragma once
 
-#include <random>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -35,17 +34,19 @@ std::string open_question(std::string_view link);
 // The member `text` of a reply; empty where there is none.
 std::string link_in(std::string_view reply);
 
-// What a link says, in its own order.
+// The field's number as the request of `plan` has it.
+double in_base(const SheetField& field);
+
+// What a link says of one field; of all, in its own order.
+SheetField field_of(const LinkRow& row, int item, const LinkValue& value);
 SheetFields fields_of(const LinkSheet& sheet);
-LinkSheet opened(std::string_view link);
+LinkSheet opened(std::string_view link);  // an empty one where it does not open
+// The code of why a link does not open; empty where it does.
+std::string code_of_opening(std::string_view link);
 
 // The request of `plan` that such fields make, as the form makes it: what is not asked in the way
 // chosen is left out.
 RequestText request_of(SheetFields fields);
-
-// Such a sheet as people type: halves and eighths of inches, millimetres, quarter stitches, half of
-// it missing now and then. `is_likely`: near enough a foot and a swatch for a plan.
-SheetFields random_fields(std::mt19937& random, bool is_likely);
 
 // Every field said, with twelve readings: the last value of each in its last unit.
 LinkSheet fullest_sheet();

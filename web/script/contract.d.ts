@@ -501,17 +501,17 @@ export type Working = {
 export type LinkRequest = {
   /** Version of this request. */
   version: 1;
-  /** A link to open; nothing else is then looked at. */
+  /** A link to open, and then nothing else. */
   text?: string;
-  /** What the form says; a field that is left out is not said. */
+  /** What the form says. */
   fields?: Array<{
-    /** Its pointer in the request of `plan`, or /swatch or /foot for the way it is asked. */
+    /** Its pointer in the draft. */
     field: string;
     /** A number, in its unit. */
     value?: number;
-    /** A choice; beside a number nothing. */
+    /** A choice. */
     typed?: string;
-    /** Unit of the number: cm, in, mm, m, yd, g, oz or %; left out, the field's first. */
+    /** Unit of the number. */
     unit?: string;
   }>;
   /** Page to open on. */
@@ -601,7 +601,7 @@ export type LinkProblem = {
   /** RFC 6901 pointer into the request; "" is the whole of it. */
   field: string;
   /** What it is. */
-  code: "link_not_ours" | "link_newer" | "link_too_long" | "link_cut" | "link_damaged" | "too_long" | "too_large_text" | "bad_json" | "too_deep" | "not_an_object" | "newer_version" | "required" | "unknown_field" | "repeated_field" | "wrong_type" | "out_of_range" | "not_finite" | "number_too_large" | "not_whole" | "unknown_word" | "too_many_items";
+  code: "link_not_ours" | "link_newer" | "link_too_long" | "link_cut" | "link_damaged" | "too_large_text" | "bad_json" | "too_deep" | "not_an_object" | "newer_version" | "required" | "unknown_field" | "wrong_type" | "repeated_field" | "out_of_range" | "not_finite" | "number_too_large" | "not_whole" | "unknown_word" | "too_many_items";
   /** A plain English sentence in SI units. */
   message: string;
   /** A number or a word that goes with the code; lengths are named ...Mm. */
