@@ -106,7 +106,8 @@ LinkSheet empty_sheet() {
 }
 
 std::size_t place_of(int row, int item) {
-  return static_cast<std::size_t>(row + item * kReadingRows);
+  const int place = row + item * kReadingRows;
+  return static_cast<std::size_t>(place);
 }
 
 std::string write_link(LinkSheet sheet) {
