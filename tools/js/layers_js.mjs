@@ -17,9 +17,10 @@ export const mayImport = {
   draw: ['units'],
   state: [],
   share: ['state'],
-  save: ['state'],
+  save: ['state', 'download'],
   core: [],
-  drawing_file: [],
+  drawing_file: ['download'],
+  download: [],
   units: [],
   words: ['units'],
 };

@@ -1,5 +1,6 @@
 // A drawing as a file of its own. What the page's style says of each node is written into it, so that it
 // looks the same in any program: in the light colours, on paper, whatever the page is shown in.
+import { handOver } from './download.js';
 
 const namespace = 'http://www.w3.org/2000/svg';
 const space = 16;
@@ -143,16 +144,6 @@ async function paint({ text, width, height }) {
   });
 }
 
-/** @param {Document} document @param {Blob} blob @param {string} name */
-function hand(document, blob, name) {
-  const link = document.createElement('a');
-  link.href = URL.createObjectURL(blob);
-  link.download = name;
-  link.click();
-  // Browsers read the address a moment later.
-  setTimeout(() => URL.revokeObjectURL(link.href), 10000);
-}
-
 /** @param {Element} button */
 async function save(button) {
   const place = button.closest('[data-drawing]');
@@ -168,7 +159,7 @@ async function save(button) {
       : new Blob([`<?xml version="1.0" encoding="UTF-8"?>\n${picture.text}\n`], {
           type: 'image/svg+xml',
         });
-  hand(button.ownerDocument, blob, `${button.getAttribute('data-file')}.${kind}`);
+  handOver(button.ownerDocument, blob, `${button.getAttribute('data-file')}.${kind}`);
 }
 
 /** @param {Document} document @param {() => void} fail where a picture cannot be made */

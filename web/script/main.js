@@ -14,6 +14,7 @@ import {
   valuesOf,
 } from './form.js';
 import { listenForSaving } from './drawing_file.js';
+import { openKeeper } from './save.js';
 import { reduce, startState, windowOf } from './state.js';
 import {
   answerText,
@@ -26,6 +27,7 @@ import {
   say,
   serveWorkings,
   showChart,
+  showKept,
   showMoment,
   showPlan,
   showTrouble,
@@ -38,7 +40,8 @@ import {
 const restMs = 900;
 
 function start() {
-  let state = startState();
+  const keeper = openKeeper(document);
+  let state = { ...startState(), ...keeper.sheet };
   /** @type {((question: string, request: unknown) => any) | undefined} not before the module has started */
   let answer;
   /** @type {{ state: State, request: Record<string, any>, plan: any } | undefined} */
@@ -88,6 +91,7 @@ function start() {
     const told = tellProblems(problems, state);
     showMoment(document, state.moment);
     showForm(document, state, told);
+    showKept(document, keeper.tell(state));
     if (!good) return undefined;
     const showing = {
       plan: good.plan,
@@ -121,6 +125,7 @@ function start() {
   function act(action) {
     const before = state;
     state = reduce(state, action);
+    keeper.keep(state);
     ask(before);
     drawn = draw();
     if (action.type !== 'moment') sayLater(drawn);
@@ -133,6 +138,7 @@ function start() {
   );
   listen(document, now, act);
   listenStretch(document, now, act);
+  keeper.listen(act, draw);
 
   serveWorkings(document);
   listenPrinting(document, () => makeSheet(document, drawn));

@@ -1,6 +1,7 @@
 // What the page knows: the draft as typed, and how it is shown. Plain values and one pure function;
 // nothing here parses, rounds or touches the document.
 import { exampleDraft } from './state/example.js';
+import { redo, remember, undo } from './state/history.js';
 import { withoutStrangers } from './state/own.js';
 
 /** @typedef {{ typed: string, unit: string }} Entry a field's text and the unit it was typed with */
@@ -14,6 +15,8 @@ import { withoutStrangers } from './state/own.js';
  * @property {string} fresh the field typed in since the reader came to it, or ''
  * @property {'metric' | 'inch'} system units of the page's own figures
  * @property {Moment} moment what the page is for just now
+ * @property {import('./state/history.js').Past[]} past drafts that can be come back to, the last one last
+ * @property {import('./state/history.js').Past[]} future drafts that were taken back
  * @property {boolean} isHeld whether the count is in the reader's hand: what she holds must not move
  * @property {import('./state/chart_window.js').Window} [window] rounds asked for in the chart
  */
@@ -24,6 +27,8 @@ import { withoutStrangers } from './state/own.js';
  * @typedef {{ type: 'typed', pointer: string, typed: string, unit: string }
  *   | { type: 'unit', pointer: string, unit: string, typed: string, isWritten: boolean }
  *   | { type: 'left' }
+ *   | { type: 'undo' } | { type: 'redo' } | { type: 'anew' }
+ *   | { type: 'opened', sheet: Pick<State, 'draft' | 'example' | 'shown' | 'system' | 'moment'> }
  *   | { type: 'moment', moment: Moment }
  *   | { type: 'held', isHeld: boolean }
  *   | { type: 'window', window: import('./state/chart_window.js').Window | undefined }
@@ -34,6 +39,7 @@ import { withoutStrangers } from './state/own.js';
  */
 
 export { windowOf } from './state/chart_window.js';
+export { fromSheet, toSheet } from './state/sheet.js';
 
 export const mostReadings = 12;
 const readingParts = ['stitches', 'widthMm', 'rounds', 'heightMm'];
@@ -51,6 +57,8 @@ export function startState() {
     system: 'metric',
     moment: 'count',
     isHeld: false,
+    past: [],
+    future: [],
   };
 }
 
@@ -142,7 +150,7 @@ function chooseRib(state, { knit, purl }) {
 }
 
 /** @param {State} state @param {Action} action @returns {State} */
-export function reduce(state, action) {
+function step(state, action) {
   switch (action.type) {
     case 'typed': {
       const { pointer, typed, unit } = action;
@@ -152,6 +160,16 @@ export function reduce(state, action) {
       return chooseRib(state, action);
     case 'unit':
       return changeUnit(state, action);
+    case 'anew':
+      return {
+        ...state,
+        draft: { ...exampleDraft },
+        example: startState().example,
+        shown: {},
+        fresh: '',
+      };
+    case 'opened':
+      return { ...state, ...action.sheet, fresh: '' };
     case 'moment':
       return { ...state, moment: action.moment };
     case 'held':
@@ -169,4 +187,15 @@ export function reduce(state, action) {
     default:
       return state;
   }
+}
+
+/**
+ * @param {State} state @param {Action} action
+ * @returns {State}
+ */
+export function reduce(state, action) {
+  if (action.type === 'undo') return undo(state);
+  if (action.type === 'redo') return redo(state);
+  const isSameField = action.type === 'typed' && action.pointer === state.fresh;
+  return remember(state, step(state, action), isSameField);
 }

@@ -7,6 +7,7 @@ import { viewChoices } from './view/choices.js';
 import { viewClass } from './view/class.js';
 import { maker } from './view/dom.js';
 import { viewFoot } from './view/foot.js';
+import { viewKept } from './view/kept.js';
 import { viewKnit } from './view/knit.js';
 import { isInSight } from './view/moments.js';
 import { settle } from './view/morph.js';
@@ -89,6 +90,11 @@ export function showChart(document, showing, window) {
     withSave(h, showing.plan, 'chart', viewChart(h, document, showing, window), window),
   );
   document.getElementById('chart')?.removeAttribute('hidden');
+}
+
+/** @param {Document} document @param {import('./view/kept.js').Kept} kept */
+export function showKept(document, kept) {
+  fill(document, 'kept', () => viewKept(maker(document), kept));
 }
 
 /** The sheet for paper, or nothing while a field is wrong. @param {Document} document @param {Showing | undefined} showing */
