@@ -1,16 +1,15 @@
 // Two functions of the C library that the page need not carry, for the browser has them or nobody
 // asks. The linker puts these in their place (--wrap, in CMakeLists.txt); together they spare a
 // reader on a slow line a twentieth of the page.
-#include <emscripten.h>
-
 #include <cstddef>
 #include <cstring>
 
-// Number() rounds a decimal text to the nearest double, ties to even, as strtod does; out of range
-// both give an infinity.
-EM_JS(double, twinround_number, (const char* text), { return Number(UTF8ToString(text)); });
-
 extern "C" {
+
+// The page's own Number(): it rounds a decimal text to the nearest double, ties to even, as strtod
+// does; out of range both give an infinity.
+[[clang::import_module("env"), clang::import_name("number")]] double twinround_number(
+    const char* text);
 
 // Called on texts that a lexer has found to be one whole number: nothing is left behind its end.
 double __wrap_strtod(const char* text, char** end) {

@@ -19,12 +19,12 @@ const houseInOrder = {
   'core/wire/answer.h': '#include <string>\n',
   'core/wire/answer.cpp':
     '#include <nlohmann/json.hpp>\n\n#include "answer.h"\n#include "plan.h"\n',
-  'wasm/bindings.cpp': '#include <emscripten/bind.h>\n\n#include "answer.h"\n',
+  'wasm/bindings.cpp': '#include <emscripten.h>\n\n#include "answer.h"\n',
   'web/words/en.js': "export const words = { hello: 'Hello' };\n",
   'web/script/units.js': 'export const inMm = 25.4;\n',
   'web/script/state.js':
     '/** @type {import("./form.js").Form} named in a comment only */\nexport const state = {};\n',
-  'web/script/core.js': 'export const start = () => globalThis.createCore({});\n',
+  'web/script/core.js': 'export const start = () => WebAssembly.compile(new Uint8Array());\n',
   'web/script/save.js': "export const read = () => localStorage.getItem('sheet');\n",
   'web/script/form.js':
     "import { inMm } from './units.js';\n" +
@@ -86,7 +86,6 @@ const breaches = [
   ['web/script/units.js', "import './state.js';\n", 'units does not know state'],
   ['web/script/main.js', "import 'left-pad';\n", 'the page has no libraries'],
   ['web/script/helpers.js', '', 'helpers is not in the table'],
-  ['web/script/main.js', 'globalThis.createCore({});\n', 'touches createCore: only core does'],
   ['web/script/main.js', 'void WebAssembly.compile;\n', 'touches WebAssembly: only core does'],
   ['web/script/state.js', 'localStorage.clear();\n', 'touches localStorage: only save does'],
   [

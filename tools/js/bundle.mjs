@@ -4,14 +4,10 @@
 //   - web/index.html names its style sheets with <link rel="stylesheet" href="..."> in the order they
 //     apply, and its script with ONE <script type="module" src="..."> . Both become inline; relative
 //     <link rel="icon"> pictures become data.
-//   - Before the page's script runs, `globalThis.createCore` is the module's factory, and the module's
-//     bytes, one in the low eight bits of each character (page_parts.mjs says why), are the text of
-//     <script type="application/octet-stream" id="core-module">.
+//   - The module's bytes, one in the low eight bits of each character (page_parts.mjs says why), are the
+//     text of <script type="application/octet-stream" id="core-module">.
 //     A script element of such a type is a data block: it is never executed, needs no hash in the
-//     policy, and is read like any text, from file:// too:
-//       const text = document.getElementById('core-module').textContent;
-//       const core = await createCore({ wasmBinary: Uint8Array.from(text, (c) => c.charCodeAt(0) & 0xff) });
-//       core.answer('plan', text)    // text to text, well-formed UTF-16 only
+//     policy, and is read like any text, from file:// too.
 //   - The data block and the script stand at the very end of <body>, so all markup is there and shown.
 //   - web/script/first_paint.js exports `async function firstPaint(document, answer)`. It runs here, with
 //     web/index.html as `document` (linkedom) and `answer(question, request)` asking the module just
@@ -24,7 +20,7 @@ import { pathToFileURL } from 'node:url';
 
 import { headersFor, policyFor } from './csp.mjs';
 import { loadCore } from './load_core.mjs';
-import { buildGlue, buildScript, buildStyle, encodeModule } from './page_parts.mjs';
+import { buildScript, buildStyle, encodeModule } from './page_parts.mjs';
 import { at, fromWeb, isProgram } from './paths.mjs';
 
 const { parseHTML } = fromWeb('linkedom');
@@ -134,7 +130,7 @@ export async function bundle({ webFolder = at('web'), coreFolder = at('build', '
   squeeze(document.documentElement);
 
   const style = await buildStyle(webFolder, hrefs);
-  const script = (await buildGlue(coreFolder)) + (await buildScript(webFolder, src));
+  const script = await buildScript(webFolder, src);
   assertInlines('style', style);
   assertInlines('script', script);
   const policy = policyFor({ script, style });

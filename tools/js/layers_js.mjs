@@ -27,7 +27,6 @@ export const mayImport = {
 
 // Names with one keeper each.
 const keepers = {
-  createCore: 'core',
   WebAssembly: 'core',
   localStorage: 'save',
   sessionStorage: 'save',

@@ -1,4 +1,4 @@
-// The texts that go into the page: its style, its script with the module's glue, its module.
+// The texts that go into the page: its style, its script, its module.
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 
@@ -48,18 +48,6 @@ export async function buildScript(webFolder, src) {
   // Looking at it three times finds what a single pass leaves behind: 1.6 kB of the page.
   const { code } = await terser.minify(result.outputFiles[0].text, { compress: { passes: 3 } });
   return code.trim();
-}
-
-/** Emscripten's glue, squeezed, so that it leaves behind globalThis.createCore and nothing else. */
-export async function buildGlue(coreFolder) {
-  const glue = readFileSync(path.join(coreFolder, 'core.js'), 'utf8');
-  const result = await terser.minify(`${glue}\nglobalThis.createCore = createCore;`, {
-    module: true,
-    compress: { passes: 3 },
-    mangle: true,
-  });
-  // A function around it keeps the glue's short names out of the window.
-  return `(()=>{${result.code}})();`;
 }
 
 // What cannot stand for itself inside a script element of an HTML page: NUL and CR are changed by the

@@ -1,5 +1,6 @@
-// The only file that touches the module. The glue and the module's bytes are in the page itself, so
-// nothing is fetched; see tools/js/bundle.mjs for how they get there.
+// The only part that touches the module. Its bytes are in the page itself, so nothing is fetched; see
+// tools/js/bundle.mjs for how they get there.
+import { startModule } from './core/module.js';
 
 /** @typedef {{ ok: true, answer: (question: string, request: unknown) => any }} Started */
 /** @typedef {{ ok: false, code: 'noWebAssembly' | 'notStarted' }} NotStarted */
@@ -13,7 +14,7 @@ export async function startCore() {
     const text = document.getElementById('core-module')?.textContent ?? '';
     const wasmBinary = new Uint8Array(text.length);
     for (let i = 0; i < text.length; i += 1) wasmBinary[i] = text.charCodeAt(i);
-    const module = await /** @type {any} */ (globalThis).createCore({ wasmBinary });
+    const module = await startModule(wasmBinary);
     return {
       ok: true,
       // JSON.stringify writes a lone half of a letter as an escape, so the text is always well formed.
