@@ -4,6 +4,7 @@ import { readWindowButton, readWindowField } from './form/chart_window.js';
 import { fieldsOf, idOf } from './form/fields.js';
 import { unitOf } from './form/tell.js';
 
+export { saidOf, sheetOfLink } from './form/link.js';
 export { buildForm } from './form/build.js';
 export { gatherProblems, readDraft } from './form/request.js';
 

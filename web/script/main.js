@@ -7,6 +7,8 @@ import {
   listen,
   listenStretch,
   readDraft,
+  saidOf,
+  sheetOfLink,
   showForm,
   showWindow,
   tellGood,
@@ -15,6 +17,7 @@ import {
 } from './form.js';
 import { listenForSaving } from './drawing_file.js';
 import { openKeeper } from './save.js';
+import { fragmentOf, leaveLink, listenLinks, listenSharing } from './share.js';
 import { reduce, startState, windowOf } from './state.js';
 import {
   answerText,
@@ -41,6 +44,8 @@ const restMs = 900;
 
 function start() {
   const keeper = openKeeper(document);
+  /** What there is to say of a link opened or made. @type {Pick<import('./view/kept.js').Kept, 'badLink' | 'made' | 'shared'>} */
+  let link = { badLink: '' };
   let state = { ...startState(), ...keeper.sheet };
   /** @type {((question: string, request: unknown) => any) | undefined} not before the module has started */
   let answer;
@@ -91,7 +96,7 @@ function start() {
     const told = tellProblems(problems, state);
     showMoment(document, state.moment);
     showForm(document, state, told);
-    showKept(document, keeper.tell(state));
+    showKept(document, { ...keeper.tell(state), ...link, plan: good?.plan });
     if (!good) return undefined;
     const showing = {
       plan: good.plan,
@@ -112,6 +117,31 @@ function start() {
     return showing;
   }
 
+  /** What the address brings. What is her own stays kept beside it until she says otherwise. */
+  function followLink() {
+    const text = fragmentOf(document);
+    if (!answer || text === '') return;
+    const reply = answer('link', { version: 1, text });
+    link = { badLink: reply.ok ? '' : reply.problems[0].code, made: reply.link?.echo };
+    if (!reply.ok) {
+      draw();
+      return;
+    }
+    const hasOwn = keeper.sheet !== undefined || state.past.length > 0;
+    const sheet = hasOwn ? keeper.visit(text, state) : undefined;
+    if (!hasOwn) leaveLink(document);
+    act({ type: 'opened', sheet: sheet ?? sheetOfLink(reply.link) });
+  }
+
+  /** What a link to this sock says. */
+  function writeLink() {
+    const { stitchCount, totalRounds } = good?.plan ?? {};
+    const { moment: view, system } = state;
+    const echo = problems.length === 0 ? { stitchCount, totalRounds } : undefined;
+    const reply = answer?.('link', { version: 1, fields: saidOf(state), view, system, echo });
+    return reply?.ok ? reply.link.text : '';
+  }
+
   /** Said aloud a while after the last change, and not for the page's opening. @param {ReturnType<typeof draw>} showing */
   function sayLater(showing) {
     clearTimeout(resting);
@@ -125,6 +155,8 @@ function start() {
   function act(action) {
     const before = state;
     state = reduce(state, action);
+    // Of another sock than the one on the page now there is nothing to say.
+    if (state.draft !== before.draft && action.type !== 'opened') link = { badLink: '' };
     keeper.keep(state);
     ask(before);
     drawn = draw();
@@ -138,7 +170,12 @@ function start() {
   );
   listen(document, now, act);
   listenStretch(document, now, act);
-  keeper.listen(act, draw);
+  keeper.listen(act, draw, () => leaveLink(document));
+  listenLinks(document, followLink);
+  listenSharing(document, writeLink, (shared) => {
+    link = { ...link, shared };
+    draw();
+  });
 
   serveWorkings(document);
   listenPrinting(document, () => makeSheet(document, drawn));
@@ -157,6 +194,7 @@ function start() {
     // What was typed first may be no plan yet; the example's stays in view then, as the last good one.
     if (!good) askExample();
     drawn = draw();
+    followLink();
     performance.mark('first-answer');
   });
 }

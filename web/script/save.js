@@ -16,6 +16,8 @@ export function openKeeper(document) {
   let { isKept } = found;
   /** @type {ReturnType<typeof fromSheet>} what another tab has kept, until it is said which of the two holds */
   let theirs;
+  /** The link whose sock is looked at, and what was her own before it. @type {{ link: string, own: State } | undefined} */
+  let visit;
 
   return {
     /** What was kept when the page was left. */
@@ -23,7 +25,18 @@ export function openKeeper(document) {
 
     /** @param {State} state */
     keep(state) {
-      if (!theirs) isKept = store.keep(toSheet(state));
+      if (visit) isKept = store.keepVisit(visit.link, toSheet(state));
+      else if (!theirs) isKept = store.keep(toSheet(state));
+    },
+
+    /**
+     * A link's sock is kept by itself, until she says whose it is to be.
+     * @param {string} link @param {State} own
+     * @returns {ReturnType<typeof fromSheet>} what she had made of it when she left it
+     */
+    visit(link, own) {
+      visit = { link, own: visit?.own ?? own };
+      return fromSheet(store.openVisit(link));
     },
 
     /** What there is to say about it. @param {State} state */
@@ -33,10 +46,14 @@ export function openKeeper(document) {
       isKept,
       isElsewhere: theirs !== undefined,
       aside,
+      isVisit: visit !== undefined,
     }),
 
-    /** @param {(action: Action) => void} act @param {() => void} ask shows that there is something to say */
-    listen(act, ask) {
+    /**
+     * @param {(action: Action) => void} act @param {() => void} ask shows that there is something to say
+     * @param {() => void} leave goes from the link's address to the page's own
+     */
+    listen(act, ask, leave) {
       store.listen((sheet) => {
         theirs = fromSheet(sheet);
         ask();
@@ -54,6 +71,17 @@ export function openKeeper(document) {
         mine() {
           theirs = undefined;
           act({ type: 'left' });
+        },
+        makeMine() {
+          visit = undefined;
+          leave();
+          act({ type: 'left' });
+        },
+        backToMine() {
+          const own = visit?.own;
+          visit = undefined;
+          leave();
+          if (own) act({ type: 'opened', sheet: own });
         },
         aside() {
           const blob = new Blob([aside], { type: 'application/json' });

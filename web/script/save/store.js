@@ -3,6 +3,7 @@
 
 const sheetName = 'twinround/sheet';
 const asideName = 'twinround/aside/';
+const visitName = 'twinround/visit';
 
 /** @typedef {{ sheet: unknown, isKept: boolean, aside: string }} Found `aside`: a text that could not be read */
 
@@ -77,6 +78,22 @@ export function openStore(view, canRead) {
         isKept = false;
       }
       return isKept;
+    },
+
+    /** What was made of a link's sock, for as long as that link stands in the address. @param {string} link @param {unknown} sheet */
+    keepVisit(link, sheet) {
+      try {
+        area?.setItem(visitName, JSON.stringify({ link, sheet }));
+      } catch {
+        isKept = false;
+      }
+      return isKept;
+    },
+
+    /** @param {string} link @returns {unknown} */
+    openVisit(link) {
+      const visit = /** @type {any} */ (parse(area?.getItem(visitName) ?? null));
+      return visit?.link === link && canRead(visit.sheet) ? visit.sheet : undefined;
     },
 
     /** Another tab has kept another sheet. @param {(sheet: unknown) => void} tell */

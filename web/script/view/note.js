@@ -6,7 +6,7 @@ import { figuresIn } from './figures.js';
 import { sayMargin, takesIn } from './give_or_take.js';
 import { explainGuess, guessMark } from './guess.js';
 import { markLastGood } from './page_state.js';
-import { printButton } from './print_button.js';
+import { printButton, shareButton } from './print_button.js';
 import { opening } from './sum.js';
 
 /** @typedef {import('./showing.js').Showing} Showing */
@@ -73,5 +73,6 @@ export function viewNote(h, showing) {
     h('p', { class: 'aside' }, words.margin(margin)),
     explainGuess(h, showing),
     printButton(h, 'sheet', sheetWords.print, sheetWords.printNote),
+    shareButton(h),
   ];
 }

@@ -1,4 +1,5 @@
-// A button that prints, and what will come out.
+// Buttons that take the sock along: on paper, and as a link.
+import { keptWords } from '../../words/en.js';
 
 /** @typedef {import('./dom.js').Make} Make */
 
@@ -9,4 +10,12 @@ export const printButton = (h, what, label, note = '') =>
     { class: 'print-it' },
     h('button', { type: 'button', class: 'quiet', 'data-print': what }, label),
     note && h('span', { class: 'aside' }, note),
+  );
+
+/** @param {Make} h */
+export const shareButton = (h) =>
+  h(
+    'p',
+    { class: 'print-it' },
+    h('button', { type: 'button', class: 'quiet', 'data-share': '' }, keptWords.share),
   );
