@@ -27,6 +27,7 @@ import {
   listenMoments,
   listenPrinting,
   makeSheet,
+  pointToShared,
   say,
   serveWorkings,
   showChart,
@@ -175,6 +176,7 @@ function start() {
   listenSharing(document, writeLink, (shared) => {
     link = { ...link, shared };
     draw();
+    pointToShared(document);
   });
 
   serveWorkings(document);

@@ -26,6 +26,7 @@ import { viewWorking } from './view/working.js';
 
 export { keepScale } from './view/stretch_scale.js';
 export { listenHow } from './view/how_open.js';
+export { pointToShared } from './view/kept.js';
 export { listenMoments, showMoment } from './view/moments.js';
 export { listenPrinting } from './view/printing.js';
 export { keepReadingOrder } from './view/reading_order.js';

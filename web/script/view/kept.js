@@ -18,6 +18,13 @@ import { keptWords as words } from '../../words/en.js';
  * @property {{ url: string, isCopied: boolean }} [shared]
  */
 
+/** The hand taken to the link, wherever on the page it was asked for. @param {Document} document */
+export function pointToShared(document) {
+  const place = /** @type {HTMLInputElement | null} */ (document.getElementById('shared-link'));
+  place?.focus();
+  place?.select();
+}
+
 /** Where the rules have changed since, or the link's page knew others. @param {Kept} kept */
 function sayMadeAs({ made, plan }) {
   const { stitchCount = plan?.stitchCount, totalRounds } = made ?? {};
