@@ -3,6 +3,7 @@ import assert from 'node:assert/strict';
 import { after, before, test } from 'node:test';
 
 import { goTo, openBrowser, readCounts, typeInto } from './open_page.mjs';
+import { inEveryState } from './states.mjs';
 
 let open;
 let end;
@@ -11,13 +12,15 @@ after(() => end());
 
 const moments = ['Buy', 'Count', 'Knit', 'Class'];
 
-/** What is seen of each moment's own places. */
-const inSight = (page) =>
-  page.evaluate(() =>
-    [...document.querySelectorAll('main [data-in]')]
-      .filter((place) => place.checkVisibility())
-      .map((place) => place.getAttribute('data-in').split(' ')),
+/** The moments of everything that is seen, each place of them once. */
+const inSight = async (page) => {
+  const seen = await page.evaluate(() =>
+    [...document.querySelectorAll('main [data-in], main [data-in] *')]
+      .filter((node) => node.checkVisibility())
+      .map((node) => node.closest('[data-in]').getAttribute('data-in')),
   );
+  return [...new Set(seen)].map((all) => all.split(' '));
+};
 
 test('each is one tap from every other, and shows its own places alone', async () => {
   for (const viewport of [
@@ -38,6 +41,16 @@ test('each is one tap from every other, and shows its own places alone', async (
         assert.equal(new URL(page.url()).hash, '');
       }
     }
+  }
+});
+
+test('whatever the plan, a moment shows its own places alone', async () => {
+  for (const width of [360, 1280]) {
+    const { page } = await open({ viewport: { width, height: 860 } });
+    await inEveryState(page, async (where) => {
+      const [moment] = where.toLowerCase().split(',');
+      for (const all of await inSight(page)) assert.ok(all.includes(moment), `${where}: ${all}`);
+    });
   }
 });
 

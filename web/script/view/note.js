@@ -1,12 +1,12 @@
 // The hand note: the five numbers a knitter writes on the back of her hand, and the next thing to do.
 // Each with how far it may be off, and with its mark where it is a guess.
 import { formatCount, formatPercent, formatTime } from '../units.js';
-import { noteWords as words, sheetWords } from '../../words/en.js';
+import { noteWords as words } from '../../words/en.js';
 import { figuresIn } from './figures.js';
 import { sayMargin, takesIn } from './give_or_take.js';
 import { explainGuess, guessMark } from './guess.js';
 import { markLastGood } from './page_state.js';
-import { printButton, shareButton } from './print_button.js';
+import { takeAlong } from './print_button.js';
 import { opening } from './sum.js';
 
 /** @typedef {import('./showing.js').Showing} Showing */
@@ -72,7 +72,6 @@ export function viewNote(h, showing) {
     ),
     h('p', { class: 'aside' }, words.margin(margin)),
     explainGuess(h, showing),
-    printButton(h, 'sheet', sheetWords.print, sheetWords.printNote),
-    shareButton(h),
+    takeAlong(h),
   ];
 }

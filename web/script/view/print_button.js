@@ -1,5 +1,5 @@
 // Buttons that take the sock along: on paper, and as a link.
-import { keptWords } from '../../words/en.js';
+import { keptWords, sheetWords } from '../../words/en.js';
 
 /** @typedef {import('./dom.js').Make} Make */
 
@@ -12,10 +12,12 @@ export const printButton = (h, what, label, note = '') =>
     note && h('span', { class: 'aside' }, note),
   );
 
-/** @param {Make} h */
-export const shareButton = (h) =>
+/** Under the plan: the ways to take it along. @param {Make} h */
+export const takeAlong = (h) =>
   h(
     'p',
     { class: 'print-it' },
+    h('button', { type: 'button', class: 'quiet', 'data-print': 'sheet' }, sheetWords.print),
     h('button', { type: 'button', class: 'quiet', 'data-share': '' }, keptWords.share),
+    h('span', { class: 'aside' }, sheetWords.printNote),
   );
