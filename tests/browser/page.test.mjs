@@ -20,7 +20,7 @@ const example = {
 test('opens on the worked example, marked as one', async () => {
   const { page } = await open();
   assert.deepEqual(await readNote(page), example);
-  assert.match(await page.textContent('[data-view="standing"]'), /worked example.*Harrow Quay/);
+  assert.match(await page.textContent('[data-view="standing"]'), /Example numbers.*Harrow Quay/);
   assert.equal(await page.textContent('#f-foot-lengthMm-mark'), 'example');
   assert.match(
     await page.textContent('[data-view="sentence"]'),

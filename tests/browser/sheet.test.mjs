@@ -137,7 +137,7 @@ test('a box to tick for every toe round, every round of the sock, and each miles
 test('what is still the example’s is said on the sheet, and a guess is marked', async () => {
   const page = await openWith({});
   const usual = squeeze((await print(page, 'A4')).words.join(' '));
-  assert.match(usual, /A worked example.*Still its own: swatch, yarn, foot, leg\./);
+  assert.match(usual, /Example numbers.*Still to change: swatch, yarn, foot, leg\./);
   assert.doesNotMatch(usual, /guess/);
   await page.getByRole('radio', { name: 'not yet' }).check();
   const guessed = squeeze((await print(page, 'A4')).words.join(' '));

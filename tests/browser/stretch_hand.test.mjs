@@ -151,7 +151,7 @@ test('the arrow keys step, Home and End go to the outermost, and the focus stays
   const sayNow = () => handle(page).getAttribute('aria-valuetext');
   assert.match(
     await sayNow(),
-    /^40 stitches, 20\.3.cm round laid flat, give or take 0\.5.cm\. Both halves .* same\. .* 78.% of the stretch\.$/,
+    /^40 stitches, 20\.3.cm round with the rib eased open, give or take 0\.5.cm\. Both halves .* same\. .* 78.% of the stretch\.$/,
   );
   for (const [key, count] of [
     ['ArrowRight', 44],

@@ -150,7 +150,13 @@ export function viewSheet(h, document, showing) {
         {},
         words.strip.title,
         ' ',
-        h('span', {}, words.strip.key + explainRing(showing, ['rounds', 'toe', 'yarn', 'mass'])),
+        h(
+          'span',
+          {},
+          words.strip.key +
+            (isWidened(plan) ? words.strip.keyWider : '') +
+            explainRing(showing, ['rounds', 'toe', 'yarn', 'mass']),
+        ),
       ),
       drawStripRows(document, plan, {
         name: words.strip.name(formatCount(plan.totalRounds)),

@@ -10,8 +10,8 @@ export const pageWords = {
     lead: 'The pair and its figures, large, for a screen that all look at. Below, how each figure came about: to tell it, or to hand it out.',
   },
 
-  exampleIs: 'A worked example, from the Tuesday class at Harrow Quay.',
-  exampleLeft: (/** @type {Text} */ parts) => `Still its own: ${parts}.`,
+  exampleIs: 'Example numbers, from the Tuesday class at Harrow Quay.',
+  exampleLeft: (/** @type {Text} */ parts) => `Still to change: ${parts}.`,
   allOwn: 'All measures are your own.',
   problems: (/** @type {number} */ n) => (n === 1 ? 'One thing to mend:' : `${n} things to mend:`),
   lastGood: (/** @type {Text} */ values) =>

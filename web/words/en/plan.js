@@ -5,11 +5,11 @@ import { widerWords } from './wider.js';
 
 export const planWords = {
   choices: {
-    lead: 'Five counts, each with its girth laid flat and how much smaller than the foot that is. Tap one to try it.',
+    lead: 'Five counts, each with its girth, the rib eased open, and how much smaller than the foot that is. Tap one to try it.',
     stitches: (/** @type {number} */ n) => `${n} stitches`,
     ease: (/** @type {Text} */ ease, /** @type {boolean} */ smaller) =>
       `${ease} ${smaller ? 'smaller' : 'larger'}`,
-    yarn: (/** @type {Text} */ yarn) => `${yarn} in the pair`,
+    yarn: (/** @type {Text} */ yarn) => `${yarn} knitted up`,
     heel: (/** @type {Text} */ use, /** @type {boolean} */ passes) =>
       passes ? `over the heel: ${use} of the stretch` : `too tight for the heel (${use})`,
     alike: 'both halves read the same',
@@ -96,7 +96,7 @@ export const planWords = {
         mirrored: 'to the left on A, to the right on B',
       }),
       tryOn:
-        'Before the leg, try the sock on: thread a lifeline through every stitch, slip the needle out, and pull the tip past the heel.',
+        'Once the sock is some 5 cm (2 in) longer than its foot, try it on: a lifeline through every stitch of both socks, the needle out of both, and the sock drawn on past the heel.',
       caption: 'One whole turn of the rib, counted from its first round',
       round: 'rounds',
       sock: 'sock',
@@ -123,7 +123,8 @@ export const planWords = {
       at: (/** @type {Text} */ length) => `The cuff begins ${length} from the tip of the toe.`,
       bindOff: (/** @type {Text} */ yarn) => [
         `Bind off (cast off) so that the edge gives as much as the rib, on a needle a size or two larger: *knit 2 together through the back loops, slip the stitch made back to the left tip*, to the end. It takes ${yarn} of yarn a sock.`,
-        'On two socks: first half of A, keeping its last loop; first half of B, keeping its last loop; turn; second half of B and fasten off; second half of A and fasten off.',
+        'On two socks: first half of A, then of B; the last loop of each waits on the right tip. Turn. Slip the waiting loop of B to the left tip, bind off its second half and fasten off; the same with A.',
+        'Weave in the ends on the inside, wash the pair as it will be washed, and dry it flat. Then measure it once more.',
       ],
     },
     wider: widerWords,
@@ -139,7 +140,7 @@ export const planWords = {
       ) =>
         `Behind, the way from the toe under the heel and up the leg is ${back}: there it ${
           isStretched ? 'stretches' : 'lies easy'
-        }. In front, over the bend, it is ${front}: there ${isBunched ? 'a little cloth bunches' : 'it is drawn long'}.`,
+        }. In front, over the bend, it is ${front}: there ${isBunched ? 'the cloth folds or bunches' : 'it is drawn long'}.`,
       why: 'That is what a sock without a heel trades. In return it has no heel that must sit in one place: it turns as it likes, wears all round, and fits many feet.',
     },
     work: /** @type {Record<string, string>} */ ({

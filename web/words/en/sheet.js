@@ -28,7 +28,7 @@ export const sheetWords = {
     castOn: (/** @type {Text} */ wraps) => `wrap B ${wraps} times, then A ${wraps}`,
     rib: (/** @type {Text} */ rib) => `toe done: begin the rib, ${rib}`,
     move: 'the rib moves for the first time',
-    tryOn: 'on a lifeline, try it on past the heel',
+    tryOn: 'as long as its foot: 5 cm (2 in) on, try it on',
     wider: (/** @type {Text} */ rib) => `the leg widens, to ${rib}`,
     cuff: 'cuff, straight up',
     bindOff: 'all rounds done: bind off (cast off)',
@@ -43,7 +43,8 @@ export const sheetWords = {
     title: 'A box a round',
     name: (/** @type {Text} */ rounds) =>
       `Every round of the sock as a box to tick, ${rounds} in all`,
-    key: '+ increase   ◣ the rib moves   ▼ the leg widens',
+    key: '+ increase   ◣ the rib moves',
+    keyWider: '   ▼ the leg widens',
   },
   care: 'With care',
 };

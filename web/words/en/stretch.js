@@ -7,7 +7,7 @@ export const stretchWords = {
   lead: 'From the rib drawn in, at the left, to where its yarn pulls straight. Drag the marker, or step it, to try another count.',
   stitches: 'stitches a round',
   flat: (/** @type {Text} */ girth, /** @type {Text} */ take) =>
-    `${girth} round laid flat, give or take ${take}`,
+    `${girth} round with the rib eased open, give or take ${take}`,
   alike: 'Both halves of a round read the same.',
   unlike: 'The two halves of a round read differently.',
   fewer: (/** @type {Text} */ n) => `fewer: ${n} stitches`,
@@ -50,7 +50,7 @@ export const stretchWords = {
     girth: 'round',
     remark: 'that is',
     rest: 'at rest, the rib drawn in',
-    flat: 'laid flat',
+    flat: 'eased open',
     foot: 'worn: the ball of the foot',
     edge: 'the leg at the top edge',
     heel: 'round heel and ankle',

@@ -50,7 +50,7 @@ export const ruleWords = {
   loop_weighed: 'Grams a stitch, turned into length by the ball’s metres a gram.',
   loop_geometry:
     'From stitches and rounds: in plain knitting, stitches in an area times the square of the yarn in a stitch is nearly constant.',
-  rest_girth: 'The girth laid flat, times what the rib draws in to.',
+  rest_girth: 'The girth with the rib eased open, times what the rib draws in to.',
   firmness: 'The root of the yarn’s thickness against the yarn in a stitch.',
   stitch_count:
     'Girth, less the ease, times the gauge; then the nearest whole repeat, both halves alike where that comes close.',

@@ -138,7 +138,7 @@ export const fitLines = {
     {
       of: ['finishedGirthMm', 'contraction', 'restGirthMm'],
       say: ({ finishedGirthMm, contraction, restGirthMm }) =>
-        `laid flat ${finishedGirthMm} × ${contraction} = ${restGirthMm}`,
+        `eased open ${finishedGirthMm} × ${contraction} = ${restGirthMm}`,
     },
   ],
   firmness: [

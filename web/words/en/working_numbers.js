@@ -19,7 +19,7 @@ export const numberWords = {
   constantMm: 'a constant',
   endError: 'unsure at the ends, stitches',
   exact: 'before rounding',
-  finishedGirthMm: 'girth laid flat',
+  finishedGirthMm: 'girth, the rib eased open',
   footLengthMm: 'foot',
   frontStrain: 'front, of the length',
   backStrain: 'back, of the length',
