@@ -161,7 +161,9 @@ function start() {
     keeper.keep(state);
     ask(before);
     drawn = draw();
-    if (action.type !== 'moment') sayLater(drawn);
+    // A moment is said by its name; leaving a field, or coming back to the page, changes no answer.
+    if (action.type === 'moment') clearTimeout(resting);
+    else if (action.type !== 'left') sayLater(drawn);
   }
   keepReadingOrder(document);
   listenMoments(
