@@ -2,11 +2,13 @@
 import { parseQuantity, unitIn, unitsOfKind, withoutUnit } from './units.js';
 import { readWindowButton, readWindowField } from './form/chart_window.js';
 import { fieldsOf, idOf } from './form/fields.js';
+import { readOwn } from './form/own_words.js';
 import { unitOf } from './form/tell.js';
 
-export { saidOf, sheetOfLink } from './form/link.js';
+export { saidOf, settingsOf, sheetOfLink } from './form/link.js';
 export { buildForm } from './form/build.js';
 export { gatherProblems, readDraft } from './form/request.js';
+export { sheetOfRequest } from './form/requested.js';
 
 /** @typedef {import('./form/request.js').Problem} Problem */
 
@@ -76,6 +78,8 @@ function readChange(event, state) {
   if (control.name === 'system') {
     return systemAction(control.value === 'inch' ? 'inch' : 'metric', state);
   }
+  const own = readOwn(control);
+  if (own) return own;
   if (control.hasAttribute('data-unit')) return unitAction(control, state);
   if (control.hasAttribute('data-entry')) return typedAction(control, state);
   return readWindowField(control);
@@ -101,9 +105,12 @@ function readButton(button) {
 function goTo(document, id) {
   const control = document.getElementById(id);
   control?.closest('details')?.setAttribute('open', '');
+  // Not hers to change: she is shown where it stands.
+  if (control?.matches(':disabled')) return control.scrollIntoView({ block: 'center' });
   control?.closest('.field')?.classList.add('at-hand');
   control?.focus();
   if (control instanceof HTMLInputElement) control.select();
+  return undefined;
 }
 
 /**
@@ -143,7 +150,9 @@ export function listen(document, now, act) {
   form?.addEventListener('submit', (event) => event.preventDefault());
   for (const type of ['input', 'change']) {
     document.addEventListener(type, (event) => {
-      const isText = event.target instanceof HTMLInputElement && event.target.type === 'text';
+      const isText =
+        event.target instanceof HTMLTextAreaElement ||
+        (event.target instanceof HTMLInputElement && event.target.type === 'text');
       // Text answers each key, everything else answers once.
       if ((type === 'input') !== isText) return;
       const action = readChange(event, now());

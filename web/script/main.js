@@ -1,14 +1,13 @@
 // Wiring only: form -> request -> core -> reply -> drawing, one way, at every change.
+import { askExample, askFor } from './ask.js';
 import { startCore } from './core.js';
 import {
   closeForm,
   examplesLeft,
-  gatherProblems,
   listen,
   listenStretch,
   readDraft,
-  saidOf,
-  sheetOfLink,
+  sheetOfRequest,
   showForm,
   showWindow,
   tellGood,
@@ -16,9 +15,11 @@ import {
   valuesOf,
 } from './form.js';
 import { listenForSaving } from './drawing_file.js';
+import { standInFrame } from './frame.js';
+import { linkOf, linkOfClass, openLink } from './link.js';
 import { openKeeper } from './save.js';
-import { fragmentOf, leaveLink, listenLinks, listenSharing } from './share.js';
-import { reduce, startState, windowOf } from './state.js';
+import { addressOf, fragmentOf, leaveLink, listenLinks, listenSharing } from './share.js';
+import { isUntouched, reduce, startState, windowOf } from './state.js';
 import {
   answerText,
   keepReadingOrder,
@@ -26,6 +27,7 @@ import {
   listenHow,
   listenMoments,
   listenPrinting,
+  listenShelf,
   makeSheet,
   pointToShared,
   say,
@@ -45,12 +47,13 @@ const restMs = 900;
 
 function start() {
   const keeper = openKeeper(document);
+  const isOpaque = standInFrame(document);
   /** What there is to say of a link opened or made. @type {Pick<import('./view/kept.js').Kept, 'badLink' | 'made' | 'shared'>} */
   let link = { badLink: '' };
-  let state = { ...startState(), ...keeper.sheet };
-  /** @type {((question: string, request: unknown) => any) | undefined} not before the module has started */
+  let state = { ...startState(), ...keeper.sheet, lesson: keeper.lesson };
+  /** @type {import('./ask.js').Answer | undefined} not before the module has started */
   let answer;
-  /** @type {{ state: State, request: Record<string, any>, plan: any } | undefined} */
+  /** @type {import('./ask.js').Good | undefined} */
   let good;
   /** @type {import('./form.js').Problem[]} */
   let problems = [];
@@ -59,45 +62,40 @@ function start() {
   let resting;
   const scaleFor = keepScale();
 
-  /**
-   * Beside a count that is none: the one that would be advised in its place.
-   * @param {import('./form.js').Problem} problem @param {Record<string, any>} request
-   */
-  function withAdvice(problem, { stitchCount: _own, ...others }) {
-    if (problem.code !== 'not_a_count') return problem;
-    const reply = answer?.('plan', others);
-    return reply?.ok ? { ...problem, advised: reply.plan.stitchCount } : problem;
-  }
-
-  /** Asks the core, if the draft is another one. @param {State} before */
+  /** Asks the core, if it is another sock. @param {State} before */
   function ask(before) {
-    if (!answer || (good && before.draft === state.draft)) return;
-    const { request, problems: unread, locate } = readDraft(state.draft);
+    const isSame = before.draft === state.draft && before.started === state.started;
+    if (!answer || (good && isSame)) return;
     try {
-      const reply = answer('plan', request);
-      const refused = (reply.ok ? [] : reply.problems).map(
-        (/** @type {import('./form.js').Problem} */ problem) => withAdvice(problem, request),
-      );
-      problems = gatherProblems(unread, refused, locate);
-      if (problems.length === 0) good = { state, request, plan: reply.plan };
+      const asked = askFor(answer, state);
+      problems = asked.problems;
+      good = asked.good ?? good;
     } catch {
       trouble = troubleText('stopped');
     }
   }
 
-  /** The plan that the page was delivered with. */
-  function askExample() {
-    const example = startState();
-    const { request } = readDraft(example.draft);
-    const reply = answer?.('plan', request);
-    if (reply?.ok) good = { state: example, request, plan: reply.plan };
+  /** The plan of a sock that is not on the page. @param {Partial<State>} sheet */
+  function planOf(sheet) {
+    try {
+      return answer && askFor(answer, { ...startState(), ...sheet }).good?.plan;
+    } catch {
+      return undefined;
+    }
   }
+
+  const goodNow = () => (problems.length === 0 ? good : undefined);
+  const addressNow = () => addressOf(document, linkOf(answer, state, goodNow()));
 
   function draw() {
     const told = tellProblems(problems, state);
     showMoment(document, state.moment);
     showForm(document, state, told);
-    showKept(document, { ...keeper.tell(state), ...link, plan: good?.plan });
+    const kept = { ...keeper.tell(), ...link, state, isOpaque, plan: good?.plan };
+    showKept(document, kept, {
+      socks: () => keeper.socks().map((sock) => ({ ...sock, plan: planOf(sock.sheet) })),
+      classLink: () => addressOf(document, linkOfClass(answer, state)),
+    });
     if (!good) return undefined;
     const showing = {
       plan: good.plan,
@@ -110,6 +108,8 @@ function start() {
       examples: examplesLeft(state),
       scale: scaleFor(good.plan, good.request, state.isHeld),
       trouble,
+      name: state.name,
+      isBegun: state.started !== undefined,
     };
     showPlan(document, showing);
     const window = windowOf(good.plan, state.window);
@@ -122,25 +122,15 @@ function start() {
   function followLink() {
     const text = fragmentOf(document);
     if (!answer || text === '') return;
-    const reply = answer('link', { version: 1, text });
-    link = { badLink: reply.ok ? '' : reply.problems[0].code, made: reply.link?.echo };
-    if (!reply.ok) {
+    const opened = openLink(answer, text, state);
+    link = { badLink: opened.problem ?? '', made: opened.made };
+    if (!opened.sheet) {
       draw();
       return;
     }
-    const hasOwn = keeper.sheet !== undefined || state.past.length > 0;
-    const sheet = hasOwn ? keeper.visit(text, state) : undefined;
-    if (!hasOwn) leaveLink(document);
-    act({ type: 'opened', sheet: sheet ?? sheetOfLink(reply.link) });
-  }
-
-  /** What a link to this sock says. */
-  function writeLink() {
-    const { stitchCount, totalRounds } = good?.plan ?? {};
-    const { moment: view, system } = state;
-    const echo = problems.length === 0 ? { stitchCount, totalRounds } : undefined;
-    const reply = answer?.('link', { version: 1, fields: saidOf(state), view, system, echo });
-    return reply?.ok ? reply.link.text : '';
+    const sheet = isUntouched(state) ? undefined : keeper.visit(text, state);
+    if (isUntouched(state)) leaveLink(document);
+    act({ type: 'opened', sheet: sheet ?? opened.sheet });
   }
 
   /** Said aloud a while after the last change, and not for the page's opening. @param {ReturnType<typeof draw>} showing */
@@ -157,7 +147,8 @@ function start() {
     const before = state;
     state = reduce(state, action);
     // Of another sock than the one on the page now there is nothing to say.
-    if (state.draft !== before.draft && action.type !== 'opened') link = { badLink: '' };
+    const isOther = state.draft !== before.draft || state.started !== before.started;
+    if (isOther && action.type !== 'opened') link = { badLink: '' };
     keeper.keep(state);
     ask(before);
     drawn = draw();
@@ -173,18 +164,29 @@ function start() {
   );
   listen(document, now, act);
   listenStretch(document, now, act);
-  keeper.listen(act, draw, () => leaveLink(document));
+  keeper.listen({
+    act,
+    show: draw,
+    leave: () => leaveLink(document),
+    requestOf: ({ draft, started }) => started?.request ?? readDraft(draft).request,
+    sheetOf: sheetOfRequest,
+    begun() {
+      const plan = goodNow();
+      return plan && { request: plan.request, reply: plan.reply, round: 0, pass: 0 };
+    },
+  });
   listenLinks(document, followLink);
-  listenSharing(document, writeLink, (shared) => {
+  listenSharing(document, addressNow, (shared) => {
     link = { ...link, shared };
     draw();
     pointToShared(document);
   });
 
   serveWorkings(document);
-  listenPrinting(document, () => makeSheet(document, drawn));
+  listenPrinting(document, () => makeSheet(document, drawn, addressNow()));
   listenForSaving(document, () => say(document, troubleText('notPainted')));
   listenHow(document);
+  listenShelf(document, draw);
 
   // The fields are there before the module has started: what is typed meanwhile is kept, and asked then.
   void startCore().then((core) => {
@@ -196,7 +198,7 @@ function start() {
     answer = core.answer;
     ask(state);
     // What was typed first may be no plan yet; the example's stays in view then, as the last good one.
-    if (!good) askExample();
+    good ??= askExample(answer);
     drawn = draw();
     followLink();
     performance.mark('first-answer');

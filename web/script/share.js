@@ -11,9 +11,18 @@ export function leaveLink(document) {
   document.defaultView?.history.replaceState(null, '', pathname + search);
 }
 
+/**
+ * A link's whole address. A copy on a disk has none that others could open: then only what stands behind the #.
+ * @param {Document} document @param {string} text
+ */
+export function addressOf({ location }, text) {
+  const page = location.protocol === 'file:' ? '' : location.href.split('#')[0];
+  return `${page}#${text}`;
+}
+
 /** @param {string} url */
 async function handOut(url) {
-  if (navigator.share) {
+  if (navigator.share && !url.startsWith('#')) {
     try {
       await navigator.share({ url });
       return false;
@@ -31,14 +40,13 @@ async function handOut(url) {
 }
 
 /**
- * @param {Document} document @param {() => string} makeText what the link says
+ * @param {Document} document @param {() => string} makeAddress
  * @param {(shared: Shared) => void} tell
  */
-export function listenSharing(document, makeText, tell) {
+export function listenSharing(document, makeAddress, tell) {
   document.addEventListener('click', ({ target }) => {
     if (!(target instanceof Element) || !target.closest('[data-share]')) return;
-    const [page] = document.location.href.split('#');
-    const url = `${page}#${makeText()}`;
+    const url = makeAddress();
     void handOut(url).then((isCopied) => tell({ url, isCopied }));
   });
 }

@@ -3,6 +3,7 @@
 import { exampleDraft } from './state/example.js';
 import { redo, remember, undo } from './state/history.js';
 import { withoutStrangers } from './state/own.js';
+import { isSettled, ofTheClass } from './state/settled.js';
 
 /** @typedef {{ typed: string, unit: string }} Entry a field's text and the unit it was typed with */
 /** @typedef {Record<string, Entry>} Draft by JSON pointer */
@@ -15,6 +16,12 @@ import { withoutStrangers } from './state/own.js';
  * @property {string} fresh the field typed in since the reader came to it, or ''
  * @property {'metric' | 'inch'} system units of the page's own figures
  * @property {Moment} moment what the page is for just now
+ * @property {string} name the sock's, or ''
+ * @property {string} note what its knitter wants to remember
+ * @property {string[]} locks the parts that a class has settled: rib, toe, yarn
+ * @property {{ title: string, note: string }} course what the class says, or nothing
+ * @property {Lesson} lesson what a teacher's link is to say besides
+ * @property {import('./state/begun.js').Begun} [started] what it was begun with, once it is on the needles
  * @property {import('./state/history.js').Past[]} past drafts that can be come back to, the last one last
  * @property {import('./state/history.js').Past[]} future drafts that were taken back
  * @property {boolean} isHeld whether the count is in the reader's hand: what she holds must not move
@@ -22,13 +29,18 @@ import { withoutStrangers } from './state/own.js';
  */
 
 /** @typedef {'buy' | 'count' | 'knit' | 'class'} Moment */
+/** @typedef {{ title: string, note: string, locks: string[], view: string }} Lesson */
 
 /**
  * @typedef {{ type: 'typed', pointer: string, typed: string, unit: string }
  *   | { type: 'unit', pointer: string, unit: string, typed: string, isWritten: boolean }
  *   | { type: 'left' }
  *   | { type: 'undo' } | { type: 'redo' } | { type: 'anew' }
- *   | { type: 'opened', sheet: Pick<State, 'draft' | 'example' | 'shown' | 'system' | 'moment'> }
+ *   | { type: 'opened', sheet: Partial<State> }
+ *   | { type: 'turned', state: State }
+ *   | { type: 'named', name: string } | { type: 'noted', note: string }
+ *   | { type: 'class left' } | { type: 'lesson', lesson: Partial<Lesson> }
+ *   | { type: 'begun', started: import('./state/begun.js').Begun | undefined }
  *   | { type: 'moment', moment: Moment }
  *   | { type: 'held', isHeld: boolean }
  *   | { type: 'window', window: import('./state/chart_window.js').Window | undefined }
@@ -38,8 +50,11 @@ import { withoutStrangers } from './state/own.js';
  *   | { type: 'reading removed', index: number }} Action
  */
 
+export { planOfBegun } from './state/begun.js';
 export { windowOf } from './state/chart_window.js';
-export { fromSheet, toSheet } from './state/sheet.js';
+export { isRecord } from './state/shape.js';
+export { lockOf } from './state/settled.js';
+export { fromSheet, lessonIn, lockable, toSheet } from './state/sheet.js';
 
 export const mostReadings = 12;
 const readingParts = ['stitches', 'widthMm', 'rounds', 'heightMm'];
@@ -56,11 +71,20 @@ export function startState() {
     fresh: '',
     system: 'metric',
     moment: 'count',
+    name: '',
+    note: '',
+    locks: [],
+    course: { title: '', note: '' },
+    lesson: { title: '', note: '', locks: [], view: 'count' },
     isHeld: false,
     past: [],
     future: [],
   };
 }
+
+/** Whether nothing in it is anybody's own. @param {Pick<State, 'draft' | 'example' | 'name' | 'note'>} state */
+export const isUntouched = ({ draft, example, name, note }) =>
+  name === '' && note === '' && Object.keys(draft).every((pointer) => example[pointer]);
 
 /** How many readings of the swatch the form has rows for; at least one. @param {Draft} draft */
 export function countReadings(draft) {
@@ -163,13 +187,23 @@ function step(state, action) {
     case 'anew':
       return {
         ...state,
-        draft: { ...exampleDraft },
-        example: startState().example,
+        draft: { ...exampleDraft, ...ofTheClass(state, state.draft) },
+        example: { ...startState().example, ...ofTheClass(state, state.example) },
         shown: {},
         fresh: '',
       };
     case 'opened':
       return { ...state, ...action.sheet, fresh: '' };
+    case 'named':
+      return { ...state, name: action.name };
+    case 'noted':
+      return { ...state, note: action.note };
+    case 'class left':
+      return { ...state, locks: [], course: { title: '', note: '' } };
+    case 'lesson':
+      return { ...state, lesson: { ...state.lesson, ...action.lesson } };
+    case 'begun':
+      return { ...state, started: action.started };
     case 'moment':
       return { ...state, moment: action.moment };
     case 'held':
@@ -194,6 +228,9 @@ function step(state, action) {
  * @returns {State}
  */
 export function reduce(state, action) {
+  // To another sock: it has a history of its own.
+  if (action.type === 'turned') return { ...action.state, lesson: state.lesson, fresh: '' };
+  if (action.type !== 'opened' && isSettled(state, action)) return state;
   if (action.type === 'undo') return undo(state);
   if (action.type === 'redo') return redo(state);
   const isSameField = action.type === 'typed' && action.pointer === state.fresh;

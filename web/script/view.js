@@ -11,10 +11,12 @@ import { viewKept } from './view/kept.js';
 import { viewKnit } from './view/knit.js';
 import { isInSight } from './view/moments.js';
 import { settle } from './view/morph.js';
+import { viewLesson } from './view/lesson.js';
 import { viewNote } from './view/note.js';
 import { viewPair } from './view/pair.js';
 import { viewSentence } from './view/sentence.js';
 import { viewSheet } from './view/sheet.js';
+import { viewSocks } from './view/socks.js';
 import { viewStanding, viewTrouble } from './view/page_state.js';
 import { withSave } from './view/save_drawing.js';
 import { viewStrip } from './view/strip.js';
@@ -29,6 +31,7 @@ export { listenHow } from './view/how_open.js';
 export { pointToShared } from './view/kept.js';
 export { listenMoments, showMoment } from './view/moments.js';
 export { listenPrinting } from './view/printing.js';
+export { listenShelf } from './view/shelf.js';
 export { keepReadingOrder } from './view/reading_order.js';
 export { answerText, troubleText } from './view/summary.js';
 export { serveWorkings } from './view/working_open.js';
@@ -93,15 +96,22 @@ export function showChart(document, showing, window) {
   document.getElementById('chart')?.removeAttribute('hidden');
 }
 
-/** @param {Document} document @param {import('./view/kept.js').Kept} kept */
-export function showKept(document, kept) {
-  fill(document, 'kept', () => viewKept(maker(document), kept));
+/**
+ * @param {Document} document @param {import('./view/kept.js').Kept} kept
+ * @param {{ socks: () => import('./view/socks.js').Sock[], classLink: () => string }} more what is only asked for where it is in sight
+ */
+export function showKept(document, kept, { socks, classLink }) {
+  const h = maker(document);
+  fill(document, 'kept', () => viewKept(h, document, kept));
+  fill(document, 'lesson', () => viewLesson(h, document, classLink()));
+  if (document.getElementById('socks')?.hasAttribute('open'))
+    fill(document, 'socks', () => viewSocks(h, document, socks()));
 }
 
-/** The sheet for paper, or nothing while a field is wrong. @param {Document} document @param {Showing | undefined} showing */
-export function makeSheet(document, showing) {
+/** The sheet for paper, or nothing while a field is wrong. @param {Document} document @param {Showing | undefined} showing @param {string} url of the sock's link */
+export function makeSheet(document, showing, url) {
   if (!showing || showing.problems.length > 0) return [];
-  return asNodes(document, viewSheet(maker(document), document, showing));
+  return asNodes(document, viewSheet(maker(document), document, showing, url));
 }
 
 /** What is the same for every plan, in whatever moment. @param {Document} document */

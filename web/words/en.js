@@ -9,6 +9,8 @@ export { howWords } from './en/how.js';
 export { measureWords } from './en/measures.js';
 export { planWords } from './en/plan.js';
 export { keptWords } from './en/kept.js';
+export { lessonWords } from './en/lesson.js';
+export { socksWords } from './en/socks.js';
 export { sheetWords } from './en/sheet.js';
 export { stretchWords } from './en/stretch.js';
 export { guessWords, noteWords } from './en/note.js';

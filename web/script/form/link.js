@@ -1,16 +1,17 @@
 // Between the form's draft and a link: a field's number in the unit it was typed in, or its choice. What is still the
 // example's is left out, and stands as the example's again where the link is opened.
-import { startState } from '../state.js';
+import { lockOf } from '../state.js';
 import { parseQuantity, unitsOfKind } from '../units.js';
 import { fieldsOf } from './fields.js';
 
 /** @typedef {import('../state.js').State} State */
+/** @typedef {import('../state.js').Draft} Draft */
 /** @typedef {{ field: string, typed?: string, value?: number, unit?: string }} Said */
 
-/** @param {State} state @returns {Said[]} */
-export function saidOf({ draft, example }) {
+/** @param {Draft} draft @param {(pointer: string) => boolean} isSaid @returns {Said[]} */
+function say(draft, isSaid) {
   return fieldsOf(draft)
-    .filter(({ pointer }) => pointer in draft && !example[pointer])
+    .filter(({ pointer }) => pointer in draft && isSaid(pointer))
     .map(({ pointer, as, kind, whole }) => {
       const { typed, unit } = draft[pointer];
       if (as !== 'quantity' && !whole) return { field: pointer, typed };
@@ -22,24 +23,41 @@ export function saidOf({ draft, example }) {
     });
 }
 
+/** @param {State} state */
+export const saidOf = ({ draft, example }) => say(draft, (pointer) => !example[pointer]);
+
+// What belongs to one student: her swatch, her foot, the count she took.
+const ofOne = /^\/(swatch|foot|stitchCount|pace|yarn\/substitute)(\/|$)/;
+
+/** What a class has in common: of what is the teacher's own, or settled though it is the example's. @param {State} state */
+export const settingsOf = ({ draft, example, lesson }) =>
+  say(
+    draft,
+    (pointer) =>
+      !ofOne.test(pointer) && (!example[pointer] || lockOf(lesson, pointer) !== undefined),
+  );
+
 /**
  * The sheet that a link opens to.
- * @param {{ fields: Array<{ field: string, typed: string, unit: string }>, view?: string, system?: string }} link
- * @returns {Pick<State, 'draft' | 'example' | 'shown' | 'system' | 'moment'>}
+ * @param {{ fields: Array<{ field: string, typed: string, unit: string }>, view?: string, system?: string, locks: string[], title?: string, note?: string }} link
+ * @param {State} base what stands where the link says nothing
+ * @returns {Partial<State>}
  */
-export function sheetOfLink({ fields, view, system }) {
-  const start = startState();
+export function sheetOfLink({ fields, view, system, locks, title = '', note = '' }, base) {
   const said = new Set(fields.map(({ field }) => field));
   return {
     draft: {
-      ...start.draft,
+      ...base.draft,
       ...Object.fromEntries(fields.map(({ field, typed, unit }) => [field, { typed, unit }])),
     },
     example: Object.fromEntries(
-      Object.entries(start.example).filter(([pointer]) => !said.has(pointer)),
+      Object.entries(base.example).filter(([pointer]) => !said.has(pointer)),
     ),
     shown: {},
     system: system === 'inch' ? 'inch' : 'metric',
     moment: /** @type {State['moment']} */ (view ?? 'count'),
+    locks,
+    course: { title, note },
+    started: undefined,
   };
 }

@@ -1,8 +1,9 @@
 // The form made to stand as the state has it. A field being typed in is left alone.
 import { formWords } from '../../words/en.js';
-import { countReadings, mostReadings } from '../state.js';
+import { countReadings, lockOf, mostReadings } from '../state.js';
 import { buildReading } from './build.js';
 import { fieldsOf, idOf, isAsked, isAside, waysOf } from './fields.js';
+import { showOwn } from './own_words.js';
 import { alsoOf, isStranger, isUsual, textOf, unitOf } from './tell.js';
 
 /** @typedef {import('../state.js').State} State */
@@ -74,11 +75,17 @@ function showEntry(document, place, field, state) {
   const mark = isUsual(field) ? formWords.usual : isOdd ? formWords.stranger : formWords.example;
   place.classList.toggle('stranger', isExample && isOdd);
   const isGuessed = text === '' && guessable.has(field.pointer);
+  const isLocked = lockOf(state, field.pointer) !== undefined;
+  for (const entry of place.querySelectorAll('[data-entry]'))
+    entry.toggleAttribute('disabled', isLocked);
   setText(
     place.querySelector(`#${id}-mark`),
-    isGuessed ? formWords.guessed : isExample ? mark : '',
+    isLocked ? formWords.ofClass : isGuessed ? formWords.guessed : isExample ? mark : '',
   );
 }
+
+const isClosed = (/** @type {Document} */ { documentElement }) =>
+  documentElement.hasAttribute('data-closed');
 
 /** @param {Document} document @param {State} state @param {Told[]} told */
 export function showForm(document, state, told) {
@@ -102,6 +109,11 @@ export function showForm(document, state, told) {
     if (wrong.length > 0) control?.setAttribute('aria-invalid', 'true');
     else control?.removeAttribute('aria-invalid');
   }
+  showOwn(document, state);
+  const isBegun = state.started !== undefined;
+  document.documentElement.toggleAttribute('data-begun', isBegun);
+  for (const part of document.querySelectorAll('form fieldset, #buy fieldset'))
+    part.toggleAttribute('disabled', isBegun || isClosed(document));
   const { swatch } = waysOf(state.draft);
   for (const part of document.querySelectorAll('[data-way]')) {
     part.toggleAttribute('hidden', part.getAttribute('data-way') !== swatch);
@@ -115,6 +127,7 @@ export function showForm(document, state, told) {
 
 /** No fields that do nothing: what stands in them stays readable. @param {Document} document */
 export function closeForm(document) {
+  document.documentElement.setAttribute('data-closed', '');
   for (const part of document.querySelectorAll('fieldset, form button')) {
     part.toggleAttribute('disabled', true);
   }

@@ -1,108 +1,127 @@
-// The one keeper of the browser's storage. Where there is none (a frame that is denied it, a private window, a full
-// disk) the page goes on and says that it keeps nothing.
+// The one keeper of the browser's storage: texts by name. Where there is none (a frame that is denied it, a private
+// window, a full disk) they last as long as the page is open, and the page says so.
 
-const sheetName = 'twinround/sheet';
-const asideName = 'twinround/aside/';
-const visitName = 'twinround/visit';
+const root = 'twinround/';
+const aside = 'aside/';
 
-/** @typedef {{ sheet: unknown, isKept: boolean, aside: string }} Found `aside`: a text that could not be read */
+/** @typedef {Pick<Storage, 'getItem' | 'setItem' | 'removeItem'> & { names: () => string[] }} Area */
 
-/** @param {Window} view @returns {Storage | undefined} */
+/** @returns {Area} what lasts as long as the page is open */
+function memory() {
+  /** @type {Map<string, string>} */
+  const texts = new Map();
+  return {
+    getItem: (name) => texts.get(name) ?? null,
+    setItem: (name, text) => void texts.set(name, text),
+    removeItem: (name) => void texts.delete(name),
+    names: () => [...texts.keys()],
+  };
+}
+
+/** @param {Window} view @returns {Area | undefined} */
 function areaOf(view) {
   try {
     const area = view.localStorage;
     // A store may be there to be read and refuse to be written.
-    const probe = 'twinround/probe';
+    const probe = `${root}probe`;
     area.setItem(probe, '1');
     area.removeItem(probe);
-    return area;
+    return {
+      getItem: (name) => area.getItem(name),
+      setItem: (name, text) => area.setItem(name, text),
+      removeItem: (name) => area.removeItem(name),
+      names: () => Object.keys(area),
+    };
   } catch {
     return undefined;
   }
 }
 
-/** @param {string | null} text @returns {unknown} nothing where it is no JSON */
-function parse(text) {
-  try {
-    return text === null ? undefined : JSON.parse(text);
-  } catch {
-    return undefined;
-  }
-}
+/** @param {Window} view */
+export function openStore(view) {
+  const found = areaOf(view);
+  const area = found ?? memory();
+  let isKept = found !== undefined;
+  /** Texts as this tab knows them to be kept. @type {Map<string, string | null>} */
+  const known = new Map();
+  /** Names whose text could be neither read nor set aside: not written over. @type {Set<string>} */
+  const taken = new Set();
 
-/** What was set aside last. @param {Storage | undefined} area */
-function lastAside(area) {
-  const names = area ? Object.keys(area).filter((name) => name.startsWith(asideName)) : [];
-  const name = names.sort().pop();
-  return (name && area?.getItem(name)) || '';
-}
+  const names = (/** @type {string} */ prefix) =>
+    area
+      .names()
+      .filter((name) => name.startsWith(root + prefix))
+      .map((name) => name.slice(root.length))
+      .sort();
 
-/** @param {Window} view @param {(sheet: unknown) => boolean} canRead whether the page understands a sheet */
-export function openStore(view, canRead) {
-  const area = areaOf(view);
-  let isKept = area !== undefined;
-  // A text that could be neither read nor set aside is not written over.
-  let isTaken = false;
-  /** The sheet as this tab knows it to be kept. */
-  let last = area?.getItem(sheetName) ?? null;
-
-  /** What cannot be read is set aside under its time, never written over. @param {string} text */
-  function setAside(text) {
+  /** Over whatever is there. @param {string} name @param {string} text */
+  function put(name, text) {
+    if (taken.has(name)) return;
     try {
-      area?.setItem(`${asideName}${new Date().toISOString()}`, text);
-      area?.removeItem(sheetName);
+      area.setItem(root + name, text);
+      known.set(name, text);
+      isKept = found !== undefined && taken.size === 0;
     } catch {
-      isTaken = true;
       isKept = false;
     }
   }
 
   return {
-    /** What was kept, and what of it could not be read. @returns {Found} */
-    open() {
-      const sheet = parse(last);
-      const isGood = sheet !== undefined && canRead(sheet);
-      if (last !== null && !isGood) setAside(last);
-      return { sheet: isGood ? sheet : undefined, isKept, aside: lastAside(area) };
+    names,
+
+    /** Whether the last text was kept. */
+    isKept: () => isKept,
+
+    /** @param {string} name */
+    read: (name) => area.getItem(root + name),
+
+    /** Reads a text that this tab is going to write. @param {string} name */
+    open(name) {
+      const text = area.getItem(root + name);
+      known.set(name, text);
+      return text;
     },
 
-    /** @param {unknown} sheet @returns {boolean} whether it is kept */
-    keep(sheet) {
-      const text = JSON.stringify(sheet);
-      if (text === last || !area || isTaken) return isKept;
+    /**
+     * Never over what another tab has written meanwhile.
+     * @param {string} name @param {string} text @returns {string | undefined} what it has written
+     */
+    write(name, text) {
+      const there = area.getItem(root + name);
+      if (there !== null && there !== (known.get(name) ?? null)) return there;
+      if (text !== there) put(name, text);
+      return undefined;
+    },
+
+    put,
+
+    /** @param {string} name */
+    remove(name) {
+      area.removeItem(root + name);
+      known.delete(name);
+    },
+
+    /** What cannot be read is set aside under its time, never written over. @param {string} name */
+    setAside(name) {
+      const text = area.getItem(root + name) ?? '';
       try {
-        area.setItem(sheetName, text);
-        last = text;
-        isKept = true;
+        area.setItem(`${root}${aside}${new Date().toISOString()} ${name}`, text);
+        area.removeItem(root + name);
       } catch {
+        taken.add(name);
         isKept = false;
       }
-      return isKept;
     },
 
-    /** What was made of a link's sock, for as long as that link stands in the address. @param {string} link @param {unknown} sheet */
-    keepVisit(link, sheet) {
-      try {
-        area?.setItem(visitName, JSON.stringify({ link, sheet }));
-      } catch {
-        isKept = false;
-      }
-      return isKept;
-    },
+    /** What was set aside last, or ''. */
+    lastAside: () => area.getItem(root + (names(aside).pop() ?? '')) ?? '',
 
-    /** @param {string} link @returns {unknown} */
-    openVisit(link) {
-      const visit = /** @type {any} */ (parse(area?.getItem(visitName) ?? null));
-      return visit?.link === link && canRead(visit.sheet) ? visit.sheet : undefined;
-    },
-
-    /** Another tab has kept another sheet. @param {(sheet: unknown) => void} tell */
+    /** Another tab has kept another text. @param {(name: string, text: string) => void} tell */
     listen(tell) {
       view.addEventListener('storage', ({ key, newValue }) => {
-        if (key !== sheetName || newValue === null || newValue === last) return;
-        last = newValue;
-        const sheet = parse(newValue);
-        if (canRead(sheet)) tell(sheet);
+        if (!key?.startsWith(root) || newValue === null) return;
+        const name = key.slice(root.length);
+        if (newValue !== known.get(name)) tell(name, newValue);
       });
     },
   };

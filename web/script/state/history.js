@@ -1,11 +1,16 @@
 // What was there before, and what was taken back: of the draft alone, for units and moments are no work lost.
 
 /** @typedef {import('../state.js').State} State */
-/** @typedef {Pick<State, 'draft' | 'example'>} Past */
+/** @typedef {Pick<State, 'draft' | 'example' | 'locks' | 'course'>} Past */
 
 const mostSteps = 100;
 
-const now = (/** @type {State} */ { draft, example }) => ({ draft, example });
+const now = (/** @type {State} */ { draft, example, locks, course }) => ({
+  draft,
+  example,
+  locks,
+  course,
+});
 
 /**
  * A step that can be taken back. One field typed on is one step, however many keys it took.
@@ -13,7 +18,7 @@ const now = (/** @type {State} */ { draft, example }) => ({ draft, example });
  * @returns {State}
  */
 export function remember(before, after, isSameField) {
-  if (after.draft === before.draft) return after;
+  if (after.draft === before.draft && after.locks === before.locks) return after;
   const past = isSameField && before.past.length > 0 ? before.past : [...before.past, now(before)];
   return { ...after, past: past.slice(-mostSteps), future: [] };
 }

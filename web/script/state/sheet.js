@@ -1,31 +1,56 @@
-// A sheet: what is kept of a sock, so that the page can be left half-filled and come back to as it was.
+// A sheet: what is kept of a sock, so that the page can be left half-filled and come back to as it was. It is read
+// from storage and from files that anybody may have written.
+import { isBegun } from './begun.js';
+import { isRecord, isText } from './shape.js';
+import { sheetVersion, upgrade } from './sheet_versions.js';
 
 /** @typedef {import('../state.js').State} State */
 /** @typedef {import('../state.js').Draft} Draft */
-
-const version = 1;
+/** @typedef {Pick<State, 'name' | 'note' | 'draft' | 'example' | 'shown' | 'system' | 'moment' | 'locks' | 'course' | 'started'>} Sheet */
 
 // More than any sheet of ours; what is longer is not one.
-const most = { entries: 120, pointer: 64, typed: 200, unit: 8 };
+const most = { entries: 120, pointer: 64, typed: 200, unit: 8, name: 60, note: 2000 };
 
 const moments = ['buy', 'count', 'knit', 'class'];
+export const lockable = ['rib', 'toe', 'yarn'];
 
 /** @param {State} state */
-export const toSheet = ({ draft, example, shown, system, moment }) => ({
+export const toSheet = ({
+  name,
+  note,
+  draft,
+  example,
+  shown,
+  system,
+  moment,
+  locks,
+  course,
+  started,
+}) => ({
   kind: 'sheet',
-  version,
+  version: sheetVersion,
+  name,
+  note,
   view: moment,
   system,
   draft,
   example: Object.keys(example),
   shown,
+  locks,
+  course,
+  ...(started ? { started } : {}),
 });
 
-/** @param {unknown} value @param {number} long */
-const isText = (value, long) => typeof value === 'string' && value.length <= long;
-
-/** @param {unknown} value @returns {value is Record<string, unknown>} */
-const isRecord = (value) => typeof value === 'object' && value !== null && !Array.isArray(value);
+/** What a teacher's link says besides, as it was kept. @param {unknown} kept @returns {State['lesson']} */
+export function lessonIn(kept) {
+  const { title, note, locks, view } = /** @type {Record<string, unknown>} */ (kept ?? {});
+  return {
+    title: isText(title, most.name) ? title : '',
+    note: isText(note, most.note) ? note : '',
+    locks: lockable.filter((lock) => Array.isArray(locks) && locks.includes(lock)),
+    view: typeof view === 'string' && moments.includes(view) ? view : 'count',
+  };
+}
 
 /** @param {unknown} value @param {(one: unknown) => boolean} isOne */
 const isTable = (value, isOne) =>
@@ -39,23 +64,43 @@ const isTable = (value, isOne) =>
 const isEntry = (entry) =>
   isRecord(entry) && isText(entry.typed, most.typed) && isText(entry.unit, most.unit);
 
+/** @param {unknown} value @param {number} longest */
+const isList = (value, longest) =>
+  Array.isArray(value) && value.every((one) => isText(one, longest));
+
+/** @param {unknown} course */
+const isCourse = (course) =>
+  isRecord(course) && isText(course.title, most.name) && isText(course.note, most.note);
+
 /**
- * What a sheet says about a state, or nothing if it is none that this page can read.
- * @param {unknown} sheet
- * @returns {Pick<State, 'draft' | 'example' | 'shown' | 'system' | 'moment'> | undefined}
+ * What a sheet says, or nothing if it is none that this page can read.
+ * @param {unknown} kept @returns {Sheet | undefined}
  */
-export function fromSheet(sheet) {
-  if (!isRecord(sheet) || sheet.kind !== 'sheet' || sheet.version !== version) return undefined;
-  const { draft, example, shown, system, view } = sheet;
-  if (!isTable(draft, isEntry) || !isTable(shown, (unit) => isText(unit, most.unit)))
-    return undefined;
-  if (!Array.isArray(example) || !example.every((one) => isText(one, most.pointer)))
-    return undefined;
+export function fromSheet(kept) {
+  if (!isRecord(kept) || kept.kind !== 'sheet') return undefined;
+  const sheet = upgrade(kept);
+  const { name, note, draft, example, shown, system, view, locks, course, started } = sheet;
+  const isOurs =
+    sheet.version === sheetVersion &&
+    isText(name, most.name) &&
+    isText(note, most.note) &&
+    isTable(draft, isEntry) &&
+    isTable(shown, (unit) => isText(unit, most.unit)) &&
+    isList(example, most.pointer) &&
+    isList(locks, most.unit) &&
+    isCourse(course) &&
+    (started === undefined || isBegun(started));
+  if (!isOurs) return undefined;
   return {
+    name,
+    note,
     draft: /** @type {Draft} */ (draft),
-    shown: /** @type {Record<string, string>} */ (shown),
-    example: Object.fromEntries(example.map((pointer) => [pointer, true])),
+    shown,
+    example: Object.fromEntries(example.map((/** @type {string} */ pointer) => [pointer, true])),
     system: system === 'inch' ? 'inch' : 'metric',
-    moment: /** @type {State['moment']} */ (moments.includes(String(view)) ? view : 'count'),
+    moment: moments.includes(view) ? view : 'count',
+    locks: lockable.filter((lock) => locks.includes(lock)),
+    course: { title: course.title, note: course.note },
+    started,
   };
 }

@@ -1,5 +1,7 @@
 // Under the sentence: a step back or forth, and whatever is to be said about what is kept.
 import { keptWords as words } from '../../words/en.js';
+import { viewCode } from './code.js';
+import { keptButton } from './kept_button.js';
 
 /** @typedef {import('./showing.js').Showing} Showing */
 /** @typedef {import('./dom.js').Make} Make */
@@ -12,11 +14,17 @@ import { keptWords as words } from '../../words/en.js';
  * @property {boolean} isElsewhere whether another tab has kept another sheet
  * @property {string} aside a text that could not be read
  * @property {string} badLink why a link could not be opened, as the core's code, or ''
+ * @property {string} badFile why a file could not, or ''
  * @property {boolean} isVisit whether what is shown came by a link and is not her own yet
+ * @property {boolean} isOpaque whether a frame denies the page nearly everything
+ * @property {string} [removed] the name of the sock removed last
+ * @property {Sheet} state the sock on the page
  * @property {{ stitchCount?: number, totalRounds?: number }} [made] what the link said that it comes to
  * @property {import('./showing.js').Plan} [plan]
  * @property {{ url: string, isCopied: boolean }} [shared]
  */
+
+/** @typedef {{ name: string, note: string, locks: string[], course: { title: string, note: string }, started?: unknown, moment: string }} Sheet */
 
 /** The hand taken to the link, wherever on the page it was asked for. @param {Document} document */
 export function pointToShared(document) {
@@ -36,71 +44,83 @@ function sayMadeAs({ made, plan }) {
   );
 }
 
-/** @param {Make} h @param {Kept} kept */
-export function viewKept(h, kept) {
-  const { canUndo, canRedo, isKept, isElsewhere, aside, badLink, isVisit, shared } = kept;
+/** What the class has settled, and what it says. @param {Make} h @param {Sheet} state */
+function viewCourse(h, { course, locks }) {
+  const { title, note } = course;
+  if (!title && !note && locks.length === 0) return null;
+  return h(
+    'section',
+    { class: 'asked course', 'data-key': 'course' },
+    h('strong', {}, title || words.course),
+    note && h('span', {}, note),
+    locks.length > 0 && h('span', {}, words.settled(locks)),
+    keptButton(h, 'leaveClass', words.leaveClass),
+  );
+}
+
+/** @param {Make} h @param {Document} document @param {NonNullable<Kept['shared']>} shared */
+const viewShared = (h, document, { url, isCopied }) =>
+  h(
+    'div',
+    { class: 'asked shared', 'data-key': 'shared' },
+    h('label', { for: 'shared-link' }, words.shareLabel),
+    h('input', { id: 'shared-link', readonly: '', value: url }),
+    h('span', {}, url.startsWith('#') ? words.noAddress : isCopied ? words.copied : words.byHand),
+    viewCode(h, document, url),
+  );
+
+/** @param {Make} h @param {Document} document @param {Kept} kept */
+export function viewKept(h, document, kept) {
+  const { canUndo, canRedo, isKept, isElsewhere, aside, badLink, badFile, isVisit, isOpaque } =
+    kept;
+  const { removed, shared, state } = kept;
   const madeAs = sayMadeAs(kept);
-  const button = (/** @type {string} */ does, /** @type {string} */ label, isOn = true) =>
-    h(
-      'button',
-      {
-        type: 'button',
-        class: 'quiet',
-        'data-kept': does,
-        'data-key': does,
-        ...(isOn ? {} : { 'aria-disabled': 'true' }),
-      },
-      label,
-    );
+  const asked = (/** @type {string} */ key, /** @type {import('./dom.js').Child[]} */ ...said) =>
+    h('p', { class: 'asked', 'data-key': key }, said);
+  const alarm = (/** @type {string} */ key, /** @type {import('./dom.js').Child[]} */ ...said) =>
+    h('p', { class: 'asked', role: 'alert', 'data-key': key }, said);
+  const share = h('button', { type: 'button', class: 'quiet', 'data-share': '' }, words.share);
   return [
     (canUndo || canRedo) &&
       h(
         'p',
         { class: 'steps-back', 'data-key': 'steps' },
-        button('undo', words.undo, canUndo),
-        button('redo', words.redo, canRedo),
-        button('anew', words.anew),
+        keptButton(h, 'undo', words.undo, { isOn: canUndo }),
+        keptButton(h, 'redo', words.redo, { isOn: canRedo }),
+        keptButton(h, 'anew', words.anew),
+        h('a', { href: '#socks' }, words.yourSocks),
       ),
-    badLink !== '' &&
-      h(
-        'p',
-        { class: 'asked', role: 'alert', 'data-key': 'bad-link' },
-        words.badLink[badLink] ?? words.badLink.link_not_ours,
-      ),
+    badLink !== '' && alarm('bad-link', words.badLink[badLink] ?? words.badLink.link_not_ours),
+    badFile !== '' && alarm('bad-file', words.badFile[badFile]),
     isVisit &&
-      h(
-        'p',
-        { class: 'asked', 'data-key': 'visit' },
+      asked(
+        'visit',
         words.visit,
-        ' ',
-        button('makeMine', words.makeMine),
-        button('backToMine', words.backToMine),
+        keptButton(h, 'makeMine', words.makeMine),
+        keptButton(h, 'backToMine', words.backToMine),
       ),
-    madeAs !== '' && h('p', { class: 'asked', 'data-key': 'made-as' }, madeAs),
-    shared &&
-      h(
-        'p',
-        { class: 'asked shared', 'data-key': 'shared' },
-        h('label', { for: 'shared-link' }, words.shareLabel),
-        h('input', { id: 'shared-link', readonly: '', value: shared.url }),
-        h('span', {}, shared.isCopied ? words.copied : words.byHand),
+    madeAs !== '' && asked('made-as', madeAs),
+    viewCourse(h, state),
+    Boolean(state.started) &&
+      asked(
+        'begun',
+        words.begun,
+        keptButton(h, 'another', words.another),
+        keptButton(h, 'notBegun', words.notBegun),
       ),
+    shared && viewShared(h, document, shared),
     isElsewhere &&
-      h(
-        'p',
-        { class: 'asked', role: 'alert', 'data-key': 'elsewhere' },
+      alarm(
+        'elsewhere',
         h('strong', {}, words.elsewhere),
-        button('theirs', words.theirs),
-        button('mine', words.mine),
+        keptButton(h, 'theirs', words.theirs),
+        keptButton(h, 'mine', words.mine),
       ),
-    aside !== '' &&
-      h(
-        'p',
-        { class: 'asked', 'data-key': 'aside' },
-        words.aside,
-        ' ',
-        button('aside', words.download),
-      ),
-    !isKept && h('p', { class: 'not-kept', 'data-key': 'not-kept' }, words.notKept),
+    removed !== undefined &&
+      asked('removed', words.removed(removed), keptButton(h, 'putBack', words.putBack)),
+    aside !== '' && asked('aside', words.aside, keptButton(h, 'aside', words.download)),
+    isOpaque
+      ? asked('opaque', words.opaque, share)
+      : !isKept && h('p', { class: 'not-kept', 'data-key': 'not-kept' }, words.notKept, ' ', share),
   ];
 }

@@ -1,8 +1,9 @@
 // How to knit it: cast-on, the four passes of a round, the toe round by round, the rib, the cuff.
 import { formatPercent } from '../units.js';
-import { drawingWords, planWords, sheetWords } from '../../words/en.js';
+import { drawingWords, keptWords, planWords, sheetWords } from '../../words/en.js';
 import { figuresIn } from './figures.js';
 import { guessMark } from './guess.js';
+import { keptButton } from './kept_button.js';
 import { knitRib, spansOf } from './knit_rib.js';
 import { knitToe } from './knit_toe.js';
 import { knitWider } from './knit_wider.js';
@@ -87,6 +88,12 @@ export function viewKnit(h, showing) {
     markLastGood(h, showing),
     h('p', {}, words.noHeel),
     printButton(h, 'sheet', sheetWords.print, sheetWords.printNote),
+    !showing.isBegun &&
+      h(
+        'p',
+        { class: 'print-it' },
+        keptButton(h, 'begin', keptWords.begin, { isOn: showing.problems.length === 0 }),
+      ),
     h(
       'div',
       { class: 'columns knit' },

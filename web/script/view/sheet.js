@@ -8,6 +8,7 @@ import { sectionTable } from './buy.js';
 import { soldLength } from './buy_tools.js';
 import { splitWords } from './buy_yarn.js';
 import { viewCare, viewCautions } from './cautions.js';
+import { viewCode } from './code.js';
 import { figuresIn, writeNeedle } from './figures.js';
 import { takesIn } from './give_or_take.js';
 import { explainRing, guessMark } from './guess.js';
@@ -113,8 +114,8 @@ function yarn(h, showing) {
   ];
 }
 
-/** @param {Make} h @param {Document} document @param {Showing} showing */
-export function viewSheet(h, document, showing) {
+/** @param {Make} h @param {Document} document @param {Showing} showing @param {string} url of the sock's link */
+export function viewSheet(h, document, showing, url) {
   const { plan } = showing;
   const part = (/** @type {string} */ name, /** @type {import('./dom.js').Child[]} */ children) =>
     h('section', { class: `sheet-${name}` }, children);
@@ -125,11 +126,17 @@ export function viewSheet(h, document, showing) {
       h(
         'div',
         {},
-        h('p', { class: 'sheet-name' }, words.name),
+        h(
+          'p',
+          { class: 'sheet-name' },
+          words.name,
+          ' ',
+          showing.name || h('span', { class: 'sheet-own' }, words.own),
+        ),
         h('p', { class: 'sheet-sentence' }, viewSentence(h, showing)),
         viewStanding(h, showing),
       ),
-      h('p', { class: 'sheet-own' }, words.own),
+      viewCode(h, document, url),
     ),
     figures(h, showing),
     h(

@@ -13,6 +13,8 @@
  * @property {string} lastGood what the plan was made from, at the fields now wrong
  * @property {string[]} examples the parts of the sheet that are still the example's
  * @property {import('./stretch_scale.js').Scale} [scale] of the stretch line; left out, it takes in all
+ * @property {string} [name] the sock's own
+ * @property {boolean} [isBegun] whether it is on the needles
  * @property {string} trouble what keeps the page from answering, in words, or ''
  */
 export {};

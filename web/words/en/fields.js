@@ -197,6 +197,7 @@ export const formWords = {
   example: 'example',
   usual: 'usual',
   guessed: 'guessed from the foot',
+  ofClass: 'set by the class',
   stranger: 'not yours yet',
   // The parts of the sheet by the first step of their pointers.
   part: /** @type {Record<string, string>} */ ({

@@ -7,14 +7,31 @@ export const keptWords = {
   redo: 'redo',
   anew: 'begin anew',
   notKept:
-    'Not saved here: this browser keeps nothing for the page. It is gone when the page is closed.',
+    'Not saved here: this browser keeps nothing for the page. Take the link, or save a file, before you close it.',
+  opaque:
+    'Not saved here, and no printing or files either: the frame that this page stands in allows none of it. Take the link, and open it in a window of its own.',
   elsewhere: 'This sock was changed in another tab.',
   theirs: 'take that one',
   mine: 'keep this one',
   aside: 'Something kept here could not be read. It was set aside, not deleted.',
   download: 'download it',
 
+  begun: 'This sock is begun: its numbers stay as they were cast on.',
+  begin: 'I have cast on: begin this sock',
+  notBegun: 'not begun after all',
+  another: 'another sock from this one',
+  removed: (/** @type {Text} */ name) => `Removed: ${name || 'a sock without a name'}.`,
+  putBack: 'put it back',
+  yourSocks: 'your socks',
+
+  course: 'From your class',
+  settled: (/** @type {Text[]} */ parts) => `Set by the class: ${parts.join(', ')}.`,
+  leaveClass: 'leave the class’s settings',
+
   share: 'share this sock',
+  code: 'The link as a QR code',
+  noAddress:
+    'This copy lies on a disk and has no address that others could open. Put this behind the address of the page.',
   shareLabel: 'A link to this sock',
   copied: 'Copied. Whoever opens it sees this sock; nothing is sent anywhere else.',
   byHand: 'To be copied: whoever opens it sees this sock.',
@@ -26,6 +43,14 @@ export const keptWords = {
     `The link was made as ${was}; here it comes to ${is}.`,
   counts: (/** @type {number} */ stitches, /** @type {number} */ rounds) =>
     `${stitches} stitches and ${rounds} rounds`,
+  /** Nothing that is kept here has been touched. */
+  badFile: /** @type {Record<string, Text>} */ ({
+    no_json: 'That file is no save file, or was cut short. Nothing was opened.',
+    not_ours:
+      'That file holds no sock that this page can read: it is of another kind, or of a newer page. Nothing was opened.',
+    some_unread: 'Some socks of that file could not be read. The others are among your socks.',
+    too_large: 'That file is too large for a save file. It was not opened.',
+  }),
   /** By the core's codes; nothing of the reader's own has been touched. */
   badLink: /** @type {Record<string, Text>} */ ({
     link_cut: 'The link was cut short on its way. Ask for it again, or copy it whole.',

@@ -1,0 +1,51 @@
+// Links to a sock: what stands in the address, what a link of this sock says, and what opens.
+import { saidOf, settingsOf, sheetOfLink } from './form.js';
+import { startState } from './state.js';
+
+/** @typedef {import('./state.js').State} State */
+/** @typedef {import('./ask.js').Answer} Answer */
+/** @typedef {import('./ask.js').Good} Good */
+
+/** @param {Answer | undefined} answer @param {unknown} link @returns {string} */
+function make(answer, link) {
+  const reply = answer?.('link', link);
+  return reply?.ok ? reply.link.text : '';
+}
+
+/**
+ * A link to this sock as it stands; `good` where it comes to a plan.
+ * @param {Answer | undefined} answer @param {State} state @param {Good | undefined} good
+ */
+export function linkOf(answer, state, good) {
+  const { moment: view, system, locks, course } = state;
+  const { stitchCount, totalRounds } = good?.plan ?? {};
+  const echo = good && { stitchCount, totalRounds };
+  return make(answer, { version: 1, fields: saidOf(state), view, system, locks, ...course, echo });
+}
+
+/** What a teacher gives her class. @param {Answer | undefined} answer @param {State} state */
+export function linkOfClass(answer, state) {
+  const { system, lesson } = state;
+  const { title, note, locks, view } = lesson;
+  return make(answer, {
+    version: 1,
+    fields: settingsOf(state),
+    view,
+    system,
+    locks,
+    title,
+    note,
+  });
+}
+
+/**
+ * What a link opens to. A class settles some things of a sock; the rest is as the student has it.
+ * @param {Answer} answer @param {string} text @param {State} own
+ */
+export function openLink(answer, text, own) {
+  const reply = answer('link', { version: 1, text });
+  if (!reply.ok) return { problem: String(reply.problems[0].code) };
+  const { link } = reply;
+  const isOfClass = link.locks.length > 0 || Boolean(link.title || link.note);
+  return { made: link.echo, sheet: sheetOfLink(link, isOfClass ? own : startState()) };
+}

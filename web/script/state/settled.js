@@ -1,0 +1,30 @@
+// What is not the reader's to change: a part that her class has settled, and a sock that is on the needles.
+
+/** @typedef {import('../state.js').State} State */
+
+/** Actions that change what was typed. */
+const ofDraft = [
+  'typed',
+  'unit',
+  'rib',
+  'undo',
+  'redo',
+  'anew',
+  'reading added',
+  'reading removed',
+];
+
+/** Which of the class's locks a field is under. @param {Pick<State, 'locks'>} state @param {string} pointer */
+export const lockOf = ({ locks }, pointer) => locks.find((lock) => pointer.startsWith(`/${lock}/`));
+
+/** @param {State} state @param {import('../state.js').Action} action */
+export function isSettled(state, action) {
+  if (!ofDraft.includes(action.type)) return false;
+  if (state.started) return true;
+  if (action.type === 'rib') return state.locks.includes('rib');
+  return action.type === 'typed' && lockOf(state, action.pointer) !== undefined;
+}
+
+/** Of a record by pointer, what the class has settled. @template T @param {State} state @param {Record<string, T>} record */
+export const ofTheClass = (state, record) =>
+  Object.fromEntries(Object.entries(record).filter(([pointer]) => lockOf(state, pointer)));

@@ -1,0 +1,25 @@
+// Sheets as earlier pages kept them, brought to today's form step by step. A step is never changed once a page has
+// kept sheets of its version.
+
+/** @typedef {Record<string, any>} Sheet */
+
+export const sheetVersion = 2;
+
+/** From a version to the next. @type {Record<number, (sheet: Sheet) => Sheet>} */
+const steps = {
+  // There was one sock, without a name, and no class.
+  1: (sheet) => ({
+    ...sheet,
+    version: 2,
+    name: '',
+    note: '',
+    locks: [],
+    course: { title: '', note: '' },
+  }),
+};
+
+/** Its version is today's, or one that is not known here. @param {Sheet} sheet @returns {Sheet} */
+export function upgrade(sheet) {
+  const step = steps[sheet.version];
+  return step ? upgrade(step(sheet)) : sheet;
+}
