@@ -10,13 +10,13 @@ import { PNG } from 'pngjs';
  * Prints the page as its own print button would, and reads the paper.
  * @returns {Promise<{ words: string[], pictures: PNG[] }>} a text and a picture a page
  */
-export async function print(page, format) {
+export async function print(page, format, dotsPerInch = 72) {
   const folder = mkdtempSync(path.join(tmpdir(), 'twinround-'));
   try {
     const file = path.join(folder, 'paper.pdf');
     writeFileSync(file, await page.pdf({ format }));
     const text = execFileSync('pdftotext', ['-raw', file, '-'], { encoding: 'utf8' });
-    execFileSync('pdftoppm', ['-r', '72', '-png', file, path.join(folder, 'page')]);
+    execFileSync('pdftoppm', ['-r', String(dotsPerInch), '-png', file, path.join(folder, 'page')]);
     const pictures = readdirSync(folder)
       .filter((name) => name.endsWith('.png'))
       .sort()

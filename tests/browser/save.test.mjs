@@ -145,7 +145,10 @@ test('two tabs on one sock ask, and neither writes over the other unasked', asyn
   await page.getByText('changed in another tab').waitFor();
   // What is typed meanwhile is not lost, and is not kept over the other's either.
   await typeInto(page, 'f-legHeightMm', '22');
-  const stored = async () => JSON.parse((await kept(page)).find(([name]) => name.includes('/sock/'))[1]).draft['/foot/lengthMm'].typed;
+  const stored = async () =>
+    JSON.parse((await kept(page)).find(([name]) => name.includes('/sock/'))[1]).draft[
+      '/foot/lengthMm'
+    ].typed;
   assert.equal(await stored(), '28');
   await page.getByRole('button', { name: 'take that one' }).click();
   assert.equal(await page.inputValue(`#${foot}`), '28');

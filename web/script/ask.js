@@ -12,6 +12,8 @@ import { planOfBegun, startState } from './state.js';
  * @property {Record<string, any>} request
  * @property {Record<string, any>} reply
  * @property {import('./contract.js').Plan} plan
+ * @property {import('./contract.js').Plan} [spare] of a begun sock by other rules: what they make of it today
+ * @property {boolean} [isRemade] whether a begun sock cannot be shown as it was begun
  */
 
 /** @param {Answer} answer @returns {Good} the plan that the page was delivered with */
@@ -36,8 +38,9 @@ function withAdvice(answer, problem, { stitchCount: _own, ...others }) {
 export function askFor(answer, state) {
   if (state.started) {
     const { request, reply } = state.started;
-    const { plan } = planOfBegun(state.started, answer('plan', request), askExample(answer).reply);
-    return { good: { state, request, reply, plan }, problems: [] };
+    const today = answer('plan', request);
+    const shown = planOfBegun(state.started, today, askExample(answer).reply);
+    return { good: { state, request, reply, ...shown }, problems: [] };
   }
   const { request, problems: unread, locate } = readDraft(state.draft);
   const reply = answer('plan', request);

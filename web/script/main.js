@@ -29,7 +29,7 @@ import {
   listenPrinting,
   listenShelf,
   makeSheet,
-  pointToShared,
+  pointToLink,
   say,
   serveWorkings,
   showChart,
@@ -48,7 +48,7 @@ const restMs = 900;
 function start() {
   const keeper = openKeeper(document);
   const isOpaque = standInFrame(document);
-  /** What there is to say of a link opened or made. @type {Pick<import('./view/kept.js').Kept, 'badLink' | 'made' | 'shared'>} */
+  /** What there is to say of a link opened or made. @type {Pick<import('./view/kept.js').Kept, 'badLink' | 'made' | 'shared' | 'isClassCopied'>} */
   let link = { badLink: '' };
   let state = { ...startState(), ...keeper.sheet, lesson: keeper.lesson };
   /** @type {import('./ask.js').Answer | undefined} not before the module has started */
@@ -86,15 +86,18 @@ function start() {
 
   const goodNow = () => (problems.length === 0 ? good : undefined);
   const addressNow = () => addressOf(document, linkOf(answer, state, goodNow()));
+  const classAddress = () => addressOf(document, linkOfClass(answer, state));
 
+  /** @returns {import('./view/showing.js').Showing | undefined} what is on the page now */
   function draw() {
     const told = tellProblems(problems, state);
     showMoment(document, state.moment);
     showForm(document, state, told);
-    const kept = { ...keeper.tell(), ...link, state, isOpaque, plan: good?.plan };
+    const { plan, isRemade } = good ?? {};
+    const kept = { ...keeper.tell(), ...link, state, isOpaque, plan, isRemade };
     showKept(document, kept, {
       socks: () => keeper.socks().map((sock) => ({ ...sock, plan: planOf(sock.sheet) })),
-      classLink: () => addressOf(document, linkOfClass(answer, state)),
+      classLink: classAddress,
     });
     if (!good) return undefined;
     const showing = {
@@ -111,10 +114,17 @@ function start() {
       name: state.name,
       isBegun: state.started !== undefined,
     };
-    showPlan(document, showing);
-    const window = windowOf(good.plan, state.window);
-    showWindow(document, window, good.plan.totalRounds);
-    showChart(document, showing, window);
+    try {
+      showPlan(document, showing);
+      const window = windowOf(good.plan, state.window);
+      showWindow(document, window, good.plan.totalRounds);
+      showChart(document, showing, window);
+    } catch (error) {
+      // What was kept of a begun sock looks like a plan and is none.
+      if (!good.spare) throw error;
+      good = { ...good, plan: good.spare, spare: undefined, isRemade: true };
+      return draw();
+    }
     return showing;
   }
 
@@ -133,7 +143,7 @@ function start() {
     act({ type: 'opened', sheet: sheet ?? opened.sheet });
   }
 
-  /** Said aloud a while after the last change, and not for the page's opening. @param {ReturnType<typeof draw>} showing */
+  /** Said aloud a while after the last change, and not for the page's opening. @param {import('./view/showing.js').Showing | undefined} showing */
   function sayLater(showing) {
     clearTimeout(resting);
     if (showing) resting = setTimeout(() => say(document, answerText(showing)), restMs);
@@ -147,7 +157,8 @@ function start() {
     const before = state;
     state = reduce(state, action);
     // Of another sock than the one on the page now there is nothing to say.
-    const isOther = state.draft !== before.draft || state.started !== before.started;
+    const { draft, started, lesson } = before;
+    const isOther = state.draft !== draft || state.started !== started || state.lesson !== lesson;
     if (isOther && action.type !== 'opened') link = { badLink: '' };
     keeper.keep(state);
     ask(before);
@@ -176,11 +187,16 @@ function start() {
     },
   });
   listenLinks(document, followLink);
-  listenSharing(document, addressNow, (shared) => {
-    link = { ...link, shared };
-    draw();
-    pointToShared(document);
-  });
+  listenSharing(
+    document,
+    (what) => (what === 'class' ? classAddress() : addressNow()),
+    (shared, what) => {
+      const said = what === 'class' ? { isClassCopied: shared.isCopied } : { shared };
+      link = { ...link, ...said };
+      draw();
+      pointToLink(document, what);
+    },
+  );
 
   serveWorkings(document);
   listenPrinting(document, () => makeSheet(document, drawn, addressNow()));

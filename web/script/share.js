@@ -40,14 +40,16 @@ async function handOut(url) {
 }
 
 /**
- * @param {Document} document @param {() => string} makeAddress
- * @param {(shared: Shared) => void} tell
+ * @param {Document} document @param {(what: string) => string} makeAddress of the sock ('') or of the class's link
+ * @param {(shared: Shared, what: string) => void} tell
  */
 export function listenSharing(document, makeAddress, tell) {
   document.addEventListener('click', ({ target }) => {
-    if (!(target instanceof Element) || !target.closest('[data-share]')) return;
-    const url = makeAddress();
-    void handOut(url).then((isCopied) => tell({ url, isCopied }));
+    const button = target instanceof Element && target.closest('[data-share]');
+    if (!button) return;
+    const what = button.getAttribute('data-share') ?? '';
+    const url = makeAddress(what);
+    void handOut(url).then((isCopied) => tell({ url, isCopied }, what));
   });
 }
 

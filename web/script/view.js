@@ -28,7 +28,7 @@ import { viewWorking } from './view/working.js';
 
 export { keepScale } from './view/stretch_scale.js';
 export { listenHow } from './view/how_open.js';
-export { pointToShared } from './view/kept.js';
+export { pointToLink } from './view/kept.js';
 export { listenMoments, showMoment } from './view/moments.js';
 export { listenPrinting } from './view/printing.js';
 export { listenShelf } from './view/shelf.js';
@@ -103,7 +103,7 @@ export function showChart(document, showing, window) {
 export function showKept(document, kept, { socks, classLink }) {
   const h = maker(document);
   fill(document, 'kept', () => viewKept(h, document, kept));
-  fill(document, 'lesson', () => viewLesson(h, document, classLink()));
+  fill(document, 'lesson', () => viewLesson(h, document, classLink(), kept.isClassCopied));
   if (document.getElementById('socks')?.hasAttribute('open'))
     fill(document, 'socks', () => viewSocks(h, document, socks()));
 }

@@ -112,6 +112,7 @@ export function showForm(document, state, told) {
   showOwn(document, state);
   const isBegun = state.started !== undefined;
   document.documentElement.toggleAttribute('data-begun', isBegun);
+  document.documentElement.setAttribute('data-locks', state.locks.join(' '));
   for (const part of document.querySelectorAll('form fieldset, #buy fieldset'))
     part.toggleAttribute('disabled', isBegun || isClosed(document));
   const { swatch } = waysOf(state.draft);

@@ -26,12 +26,12 @@ const isOfASize = ({ totalRounds, rounds, lines }) =>
  * asked, for what was kept may have been changed by hand; of other rules what was kept holds, if it is built as a plan is.
  * @param {Begun} begun @param {Record<string, any>} today the core's reply to the same request now
  * @param {Record<string, any>} sample any reply of today's core
+ * @returns {{ plan: any, spare?: any, isRemade: boolean }} `spare`: to be shown should the plan turn out to be none
  */
 export function planOfBegun({ reply }, today, sample) {
-  const isSameRules = reply.rules === today.rules;
-  if (isSameRules && today.ok) return { plan: today.plan, isKept: true };
-  const like = today.ok ? today.plan : sample.plan;
-  const isShowable = !isSameRules && isLike(like, reply.plan) && isOfASize(reply.plan);
-  if (isShowable) return { plan: reply.plan, isKept: true };
-  return { plan: like, isKept: false };
+  if (reply.rules === today.rules && today.ok) return { plan: today.plan, isRemade: false };
+  const spare = today.ok ? today.plan : sample.plan;
+  return isLike(spare, reply.plan) && isOfASize(reply.plan)
+    ? { plan: reply.plan, spare, isRemade: false }
+    : { plan: spare, isRemade: true };
 }

@@ -22,13 +22,16 @@ import { keptButton } from './kept_button.js';
  * @property {{ stitchCount?: number, totalRounds?: number }} [made] what the link said that it comes to
  * @property {import('./showing.js').Plan} [plan]
  * @property {{ url: string, isCopied: boolean }} [shared]
+ * @property {boolean} [isRemade] whether a begun sock cannot be shown as it was begun
+ * @property {boolean} [isClassCopied] whether the class's link has just been copied
  */
 
 /** @typedef {{ name: string, note: string, locks: string[], course: { title: string, note: string }, started?: unknown, moment: string }} Sheet */
 
-/** The hand taken to the link, wherever on the page it was asked for. @param {Document} document */
-export function pointToShared(document) {
-  const place = /** @type {HTMLInputElement | null} */ (document.getElementById('shared-link'));
+/** The hand taken to the link, wherever on the page it was asked for. @param {Document} document @param {string} what */
+export function pointToLink(document, what) {
+  const id = what === 'class' ? 'lesson-link' : 'shared-link';
+  const place = /** @type {HTMLInputElement | null} */ (document.getElementById(id));
   place?.focus();
   place?.select();
 }
@@ -63,10 +66,14 @@ const viewShared = (h, document, { url, isCopied }) =>
   h(
     'div',
     { class: 'asked shared', 'data-key': 'shared' },
-    h('label', { for: 'shared-link' }, words.shareLabel),
-    h('input', { id: 'shared-link', readonly: '', value: url }),
-    h('span', {}, url.startsWith('#') ? words.noAddress : isCopied ? words.copied : words.byHand),
     viewCode(h, document, url),
+    h(
+      'div',
+      {},
+      h('label', { for: 'shared-link' }, words.shareLabel),
+      h('input', { id: 'shared-link', readonly: '', value: url }),
+      h('span', {}, url.startsWith('#') ? words.noAddress : isCopied ? words.copied : words.byHand),
+    ),
   );
 
 /** @param {Make} h @param {Document} document @param {Kept} kept */
@@ -104,7 +111,7 @@ export function viewKept(h, document, kept) {
     Boolean(state.started) &&
       asked(
         'begun',
-        words.begun,
+        kept.isRemade ? words.remade : words.begun,
         keptButton(h, 'another', words.another),
         keptButton(h, 'notBegun', words.notBegun),
       ),

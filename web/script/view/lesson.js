@@ -28,8 +28,8 @@ addEventListener('message', ({ source, data }) => {
 });
 ${tag}/script>`;
 
-/** @param {Make} h @param {Document} document @param {string} url */
-export function viewLesson(h, document, url) {
+/** @param {Make} h @param {Document} document @param {string} url @param {boolean} [isCopied] */
+export function viewLesson(h, document, url, isCopied = false) {
   const text = (
     /** @type {string} */ id,
     /** @type {string} */ label,
@@ -41,6 +41,12 @@ export function viewLesson(h, document, url) {
   return [
     h('label', { for: 'lesson-link' }, words.link),
     h('input', { id: 'lesson-link', readonly: '', value: url }),
+    h(
+      'p',
+      { class: 'print-it' },
+      h('button', { type: 'button', class: 'quiet', 'data-share': 'class' }, words.handOut),
+      isCopied && h('span', { class: 'aside' }, words.copied),
+    ),
     viewCode(h, document, url),
     url.startsWith('#')
       ? h('p', {}, words.noAddress)

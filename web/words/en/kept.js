@@ -17,6 +17,8 @@ export const keptWords = {
   download: 'download it',
 
   begun: 'This sock is begun: its numbers stay as they were cast on.',
+  remade:
+    'This sock is begun, but what was kept of it cannot be shown. What you see is what today’s rules make of it: hold it against what is on your needles.',
   begin: 'I have cast on: begin this sock',
   notBegun: 'not begun after all',
   another: 'another sock from this one',

@@ -1,0 +1,126 @@
+// A teacher's link: what it settles, what it says, and how a student leaves it.
+import assert from 'node:assert/strict';
+import { after, before, test } from 'node:test';
+
+import { goTo, openBrowser, readNote, typeInto } from './open_page.mjs';
+
+let open;
+let end;
+before(async () => ({ open, end } = await openBrowser()));
+after(() => end());
+
+const answered = () => performance.getEntriesByName('first-answer').length > 0;
+const press = (page, name) => page.getByRole('button', { name, exact: true }).first().click();
+
+/** A class's link, made as a teacher makes it. */
+async function teach({ rib = '3', title = 'Tuesday class', note = 'Wash the swatch.', locks }) {
+  const { page } = await open();
+  await typeInto(page, 'f-rib-knit', rib);
+  await typeInto(page, 'f-foot-lengthMm', '29');
+  await goTo(page, 'Class');
+  await page.locator('#lesson-title').fill(title);
+  await page.locator('#lesson-note').fill(note);
+  for (const lock of locks ?? []) await page.locator(`[data-lesson="${lock}"]`).check();
+  return { page, url: await page.inputValue('#lesson-link') };
+}
+
+async function follow(page, url) {
+  await page.goto('about:blank');
+  await page.goto(url);
+  await page.waitForFunction(answered);
+}
+
+test('what the class settles is seen, is not to be changed, and is left with one tap', async () => {
+  const { url } = await teach({ locks: ['rib', 'yarn'] });
+  const { page } = await open({ url });
+  const course = page.locator('[data-key="course"]');
+  assert.match(
+    await course.textContent(),
+    /Tuesday class.*Wash the swatch\..*Set by the class: rib, yarn/,
+  );
+  assert.equal(await page.inputValue('#f-rib-knit'), '3');
+  assert.equal(await page.locator('#f-rib-knit').isDisabled(), true);
+  assert.match(await page.textContent('#f-rib-knit-mark'), /set by the class/);
+  assert.equal(await page.locator('#f-yarn-ballG').isDisabled(), true);
+  assert.equal(await page.locator('#f-toe-share').isDisabled(), false);
+  // The teacher's foot and swatch are not the class's.
+  assert.equal(await page.inputValue('#f-foot-lengthMm'), '24.6');
+  assert.match(await page.textContent('#f-foot-lengthMm-mark'), /example/);
+  await typeInto(page, 'f-foot-lengthMm', '23');
+  await press(page, 'begin anew');
+  assert.equal(await page.inputValue('#f-rib-knit'), '3');
+  await press(page, 'leave the class’s settings');
+  assert.equal(await course.count(), 0);
+  assert.equal(await page.locator('#f-rib-knit').isDisabled(), false);
+  assert.equal(await page.inputValue('#f-rib-knit'), '3');
+  await press(page, 'undo');
+  assert.equal(await course.count(), 1);
+});
+
+test('a student keeps her own foot and swatch under the class’s settings', async () => {
+  const { url } = await teach({ locks: ['rib'] });
+  const { page } = await open();
+  await typeInto(page, 'f-foot-lengthMm', '22');
+  await typeInto(page, 'f-swatch-readings-0-stitches', '24');
+  await follow(page, url);
+  assert.equal(await page.inputValue('#f-foot-lengthMm'), '22');
+  assert.equal(await page.inputValue('#f-swatch-readings-0-stitches'), '24');
+  assert.equal(await page.inputValue('#f-rib-knit'), '3');
+  await press(page, 'make it mine');
+  await page.reload();
+  await page.waitForFunction(answered);
+  assert.equal(await page.locator('#f-rib-knit').isDisabled(), true);
+  await page.locator('#socks').evaluate((fold) => (fold.open = true));
+  assert.equal(await page.locator('#socks li').count(), 2);
+});
+
+test('it opens in the moment and the units that the teacher chose', async () => {
+  const { page: teacher } = await teach({ locks: [] });
+  await teacher.getByRole('radio', { name: 'Buy', exact: true }).check();
+  await teacher.getByRole('radio', { name: 'in', exact: true }).check();
+  const { page } = await open({ url: await teacher.inputValue('#lesson-link') });
+  assert.equal(await page.getAttribute('html', 'data-moment'), 'buy');
+  assert.equal(await page.getByRole('radio', { name: 'in', exact: true }).isChecked(), true);
+});
+
+test('a class’s link says a settled part though it stands as in the example', async () => {
+  const { page: teacher } = await open();
+  await goTo(teacher, 'Class');
+  await teacher.locator('[data-lesson="yarn"]').check();
+  const url = await teacher.inputValue('#lesson-link');
+  const { page } = await open();
+  await typeInto(page, 'f-yarn-ballG', '50');
+  await follow(page, url);
+  assert.equal(await page.inputValue('#f-yarn-ballG'), '100');
+  assert.equal(await page.locator('#f-yarn-ballG').isDisabled(), true);
+});
+
+test('what the teacher wrote for her class is there when she comes back', async () => {
+  const { page } = await teach({ title: 'Quay evenings', locks: ['toe'] });
+  const url = await page.inputValue('#lesson-link');
+  await page.reload();
+  await page.waitForFunction(answered);
+  assert.equal(await page.inputValue('#lesson-title'), 'Quay evenings');
+  assert.equal(await page.inputValue('#lesson-link'), url);
+});
+
+test('words of a class are words: no markup in them is ever markup', async () => {
+  const evil = '<img src=x onerror=alert(1)> "&\' {{7*7}} \u202Eabc';
+  const { url } = await teach({ title: evil.slice(0, 60), note: evil });
+  const { page, seen } = await open({ url });
+  assert.match(await page.textContent('[data-key="course"]'), /<img src=x onerror=alert\(1\)>/);
+  assert.equal(await page.locator('[data-key="course"] img').count(), 0);
+  assert.deepEqual(seen.violations, []);
+  assert.deepEqual(seen.errors, []);
+});
+
+test('a problem that a settled part makes offers what the student may change', async () => {
+  const { url } = await teach({ rib: '12', locks: ['rib'] });
+  const { page } = await open({ url });
+  await typeInto(page, 'f-foot-ballGirthMm', '12');
+  for (const button of await page.locator('button[data-rib]').all())
+    assert.equal(await button.isVisible(), false);
+  await press(page, 'leave the class’s settings');
+  await typeInto(page, 'f-rib-knit', '2');
+  assert.ok((await readNote(page))['stitches a round']);
+});
