@@ -26,12 +26,12 @@ async function begin(page) {
 
 /** Changes what is kept of the sock behind the page's back, as an older page would have left it. */
 const changeKept = (page, change) =>
-  page.evaluate((body) => {
+  page.evaluate(`{
     const name = Object.keys(localStorage).find((one) => one.startsWith('twinround/sock/'));
     const sheet = JSON.parse(localStorage.getItem(name));
-    new Function('sheet', body)(sheet);
+    ${change}
     localStorage.setItem(name, JSON.stringify(sheet));
-  }, change);
+  }`);
 
 test('once begun it cannot be changed, and can be gone back from, or gone on from with another', async () => {
   const { page } = await open();
@@ -107,12 +107,12 @@ for (const [name, change] of Object.entries({
 })) {
   test(`a begun sock changed by hand, ${name}, is shown by today’s rules`, async () => {
     const { page, seen } = await open();
-    const before = await readNote(page);
+    const asToday = await readNote(page);
     await typeInto(page, 'f-legHeightMm', '20');
     await begin(page);
     await changeKept(page, change);
     await again(page);
-    assert.deepEqual(await readNote(page), before);
+    assert.deepEqual(await readNote(page), asToday);
     const isTold = await page.getByText('hold it against what is on your needles').count();
     assert.equal(isTold, name.startsWith('of these rules') ? 0 : 1);
     assert.deepEqual(seen.errors, []);

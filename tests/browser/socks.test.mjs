@@ -210,11 +210,11 @@ for (const [what, text, words] of [
   test(`a file ${what} is told in words, and nothing is changed`, async () => {
     const { page, seen } = await open();
     await make(page, 'own', '22');
-    const before = await kept(page);
+    const own = await kept(page);
     await give(page, 'bad.json', text);
     await page.locator('[data-key="bad-file"]').waitFor();
     assert.match(await page.textContent('[data-key="bad-file"]'), words);
-    assert.deepEqual(await kept(page), before);
+    assert.deepEqual(await kept(page), own);
     assert.equal(await page.inputValue(`#${foot}`), '22');
     assert.deepEqual(seen.errors, []);
   });
