@@ -5,11 +5,11 @@ import { showFixed, showPlan } from './view.js';
 import { showHow, showWorks } from './view/how.js';
 
 // What lies below the first screen waits for the page's own first answer: a kilobyte of it is a tenth of a
-// second on a slow line, and nobody has scrolled there by then. The same for the stretch line of a
-// width that is neither a phone's nor a desk's.
+// second on a slow line, and nobody has scrolled there by then. The same for every stretch line but a
+// phone's, where it is in the first view.
 const later = ['working', 'strip', 'scatter', 'two-ways', 'substitute']
   .map((name) => `[data-view="${name}"] > *`)
-  .concat('[data-view="choices"] .middle-only');
+  .concat('[data-view="choices"] :is(.middle-only, .wide-only)');
 
 /**
  * @param {Document} document

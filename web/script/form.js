@@ -1,6 +1,7 @@
 // The only reader of inputs: events of the form become actions of the state.
 import { parseQuantity, unitIn, unitsOfKind, withoutUnit } from './units.js';
 import { readWindowButton, readWindowField } from './form/chart_window.js';
+import { tieWords } from './form/build.js';
 import { fieldsOf, idOf } from './form/fields.js';
 import { readOwn } from './form/own_words.js';
 import { unitOf } from './form/tell.js';
@@ -145,6 +146,7 @@ function keepFocus(document, button) {
  * @param {(action: Action) => void} act
  */
 export function listen(document, now, act) {
+  for (const place of document.querySelectorAll('.field[data-field]')) tieWords(place);
   const form = document.querySelector('form');
   // Nothing is sent anywhere: Enter in a field must not reload the page.
   form?.addEventListener('submit', (event) => event.preventDefault());

@@ -1,7 +1,6 @@
 // Every change is kept at once, each sock under its own name; what another tab has changed is asked about, and what
 // cannot be read is set aside.
-import { handOver } from './download.js';
-import { fileOf, socksIn } from './save/file.js';
+import { deedsOf } from './save/deeds.js';
 import { openShelf, parse, sheetIn } from './save/shelf.js';
 import { openStore } from './save/store.js';
 import { fromSheet, isUntouched, lessonIn, startState, toSheet } from './state.js';
@@ -20,6 +19,17 @@ import { fromSheet, isUntouched, lessonIn, startState, toSheet } from './state.j
  * @property {(request: unknown) => Sheet} sheetOf a request that somebody else has written
  */
 
+/**
+ * @typedef {object} Now
+ * @property {string} current the id of the sock on the page, or of her own while a link's is looked at
+ * @property {State} latest the sock as it stands on the page
+ * @property {Map<string, State>} turned of socks that were turned away from: what can still be taken back
+ * @property {Sheet} theirs what another tab has kept, until it is said which of the two holds
+ * @property {{ link: string, own: State } | undefined} visit the link whose sock is looked at, and what was her own before it
+ * @property {{ id: string, text: string, name: string } | undefined} removed the sock removed last, until the page is left
+ * @property {string} badFile why a file was not opened, as a code, or ''
+ */
+
 const visitName = 'visit';
 const lessonName = 'lesson';
 
@@ -27,29 +37,19 @@ const lessonName = 'lesson';
 export function openKeeper(document) {
   const store = openStore(/** @type {Window} */ (document.defaultView));
   const shelf = openShelf(store);
-  let current = shelf.last() ?? shelf.newId();
+  const current = shelf.last() ?? shelf.newId();
   const sheet = shelf.open(current);
   const lesson = lessonIn(parse(store.read(lessonName)));
-  /** The sock as it stands on the page. */
-  let latest = { ...startState(), ...sheet, lesson };
-  /** Of socks that were turned away from: what can still be taken back. @type {Map<string, State>} */
-  const turned = new Map();
-  /** What another tab has kept, until it is said which of the two holds. @type {Sheet} */
-  let theirs;
-  /** The link whose sock is looked at, and what was her own before it. @type {{ link: string, own: State } | undefined} */
-  let visit;
-  /** The sock removed last, until the page is left. @type {{ id: string, text: string, name: string } | undefined} */
-  let removed;
-  /** Why a file was not opened, as a code, or ''. */
-  let badFile = '';
-
-  /** The sock as it is kept, and as it was left here. @param {string} id @returns {State} */
-  function stateOf(id) {
-    const { system, moment, shown } = latest;
-    const { past, future } = turned.get(id) ?? startState();
-    const kept = shelf.open(id);
-    return { ...startState(), system, shown, ...kept, moment, past, future };
-  }
+  /** @type {Now} */
+  const now = {
+    current,
+    latest: { ...startState(), ...sheet, lesson },
+    turned: new Map(),
+    theirs: undefined,
+    visit: undefined,
+    removed: undefined,
+    badFile: '',
+  };
 
   return {
     /** What was kept when the page was left. */
@@ -58,10 +58,11 @@ export function openKeeper(document) {
 
     /** @param {State} state */
     keep(state) {
-      if (state.lesson !== latest.lesson) store.put(lessonName, JSON.stringify(state.lesson));
-      latest = state;
+      if (state.lesson !== now.latest.lesson) store.put(lessonName, JSON.stringify(state.lesson));
+      now.latest = state;
+      const { visit } = now;
       if (visit) store.put(visitName, JSON.stringify({ link: visit.link, sheet: toSheet(state) }));
-      else if (!theirs) theirs = shelf.keep(current, state);
+      else if (!now.theirs) now.theirs = shelf.keep(now.current, state);
     },
 
     /**
@@ -70,136 +71,41 @@ export function openKeeper(document) {
      * @returns {Sheet} what she had made of it when she left it
      */
     visit(link, own) {
-      visit = { link, own: visit?.own ?? own };
+      now.visit = { link, own: now.visit?.own ?? own };
       const kept = /** @type {any} */ (parse(store.read(visitName)));
       return kept?.link === link ? fromSheet(kept.sheet) : undefined;
     },
 
     /** What there is to say about it. */
     tell: () => ({
-      canUndo: latest.past.length > 0 && !latest.started,
-      canRedo: latest.future.length > 0 && !latest.started,
+      canUndo: now.latest.past.length > 0 && !now.latest.started,
+      canRedo: now.latest.future.length > 0 && !now.latest.started,
       isKept: store.isKept(),
-      isElsewhere: theirs !== undefined,
+      isElsewhere: now.theirs !== undefined,
       aside: store.lastAside(),
-      isVisit: visit !== undefined,
-      removed: removed?.name,
-      badFile,
+      isVisit: now.visit !== undefined,
+      removed: now.removed?.name,
+      badFile: now.badFile,
     }),
 
-    /** All socks, the one on the page last as it stands there. */
+    /** All socks, the one on the page as it stands there. */
     socks: () =>
-      [...new Set([...shelf.ids(), ...(visit ? [] : [current])])].flatMap((id) => {
-        const isOpen = id === current && !visit;
-        const kept = isOpen ? latest : sheetIn(shelf.textOf(id));
+      [...new Set([...shelf.ids(), ...(now.visit ? [] : [now.current])])].flatMap((id) => {
+        const isOpen = id === now.current && !now.visit;
+        const kept = isOpen ? now.latest : sheetIn(shelf.textOf(id));
         return kept && (isOpen || !isUntouched(kept)) ? [{ id, isOpen, sheet: kept }] : [];
       }),
 
     /** @param {Hands} hands */
-    listen({ act, show, leave, requestOf, sheetOf, begun }) {
-      /** To another sock, the one on the page staying as it is. @param {string} id @param {State} [state] */
-      function turn(id, state = stateOf(id)) {
-        const left = visit?.own ?? latest;
-        if (visit) leave();
-        if (isUntouched(left)) shelf.remove(current);
-        else if (id !== current) turned.set(current, left);
-        visit = undefined;
-        theirs = undefined;
-        current = id;
-        shelf.open(id);
-        act({ type: 'turned', state });
-      }
-
-      const anew = () => {
-        const { system, shown, moment } = latest;
-        return { ...startState(), system, shown, moment };
-      };
-
-      /** @param {string} id */
-      function remove(id) {
-        const kept = id === current ? toSheet(latest) : undefined;
-        const text = kept ? JSON.stringify(kept) : (shelf.textOf(id) ?? '');
-        removed = { id, text, name: sheetIn(text)?.name ?? '' };
-        shelf.remove(id);
-        if (id !== current) return show();
-        const other = shelf.last();
-        latest = anew();
-        return other ? turn(other) : turn(shelf.newId(), anew());
-      }
-
-      /** @param {File} file */
-      async function openFile(file) {
-        const { sheets, problem } = await socksIn(file, sheetOf);
-        badFile = problem;
-        const ids = sheets.map((one) => {
-          const id = shelf.newId();
-          shelf.put(id, JSON.stringify(toSheet({ ...startState(), ...one })));
-          return { id, one };
-        });
-        const last = ids.pop();
-        if (last) turn(last.id, { ...startState(), ...last.one, moment: latest.moment });
-        else show();
-      }
-
-      const handFile = (/** @type {State[]} */ states) => {
-        const { text, name } = fileOf(states, requestOf);
-        handOver(document, new Blob([text], { type: 'application/json' }), name);
-      };
-
+    listen(hands) {
       store.listen((name, text) => {
-        if (!visit && shelf.isOf(current, name)) theirs = sheetIn(text);
-        show();
+        if (!now.visit && shelf.isOf(now.current, name)) now.theirs = sheetIn(text);
+        hands.show();
       });
-      /** @type {Record<string, (id: string) => void>} */
-      const does = {
-        undo: () => act({ type: 'undo' }),
-        redo: () => act({ type: 'redo' }),
-        anew: () => act({ type: 'anew' }),
-        leaveClass: () => act({ type: 'class left' }),
-        begin() {
-          const started = begun();
-          if (started) act({ type: 'begun', started });
-        },
-        notBegun: () => act({ type: 'begun', started: undefined }),
-        theirs() {
-          const taken = theirs;
-          theirs = undefined;
-          shelf.open(current);
-          if (taken) act({ type: 'opened', sheet: taken });
-        },
-        mine() {
-          theirs = undefined;
-          shelf.open(current);
-          act({ type: 'left' });
-        },
-        makeMine: () => turn(visit && isUntouched(visit.own) ? current : shelf.newId(), latest),
-        backToMine: () => visit && turn(current, visit.own),
-        turn: (id) => turn(id),
-        newSock: () => turn(shelf.newId(), anew()),
-        another: () =>
-          turn(shelf.newId(), { ...latest, name: '', started: undefined, past: [], future: [] }),
-        remove,
-        putBack() {
-          if (removed) shelf.put(removed.id, removed.text);
-          removed = undefined;
-          show();
-        },
-        toFile: () => handFile([latest]),
-        allToFile: () =>
-          handFile(
-            shelf.ids().flatMap((id) => {
-              const kept = sheetIn(shelf.textOf(id));
-              return kept ? [{ ...startState(), ...kept }] : [];
-            }),
-          ),
-        aside() {
-          const blob = new Blob([store.lastAside()], { type: 'application/json' });
-          handOver(document, blob, 'twinround-set-aside.json');
-        },
-      };
+      const { does, openFile } = deedsOf({ document, store, shelf, now, hands });
       document.addEventListener('click', ({ target }) => {
         const button = target instanceof Element && target.closest('[data-kept]');
-        if (!button) return;
+        if (!button || button.getAttribute('aria-disabled') === 'true') return;
         does[button.getAttribute('data-kept') ?? '']?.(button.getAttribute('data-id') ?? '');
       });
       document.addEventListener('change', ({ target }) => {

@@ -17,8 +17,17 @@ function make(document, name, attributes, ...children) {
   return element;
 }
 
-const describedBy = (/** @type {string} */ id) =>
-  ['mark', 'how', 'also', 'problem'].map((part) => `${id}-${part}`).join(' ');
+/**
+ * What is said beside a control, tied to it: the same for every field, so it is no part of the page as delivered.
+ * @param {Element} place
+ */
+export function tieWords(place) {
+  const parts = ['mark', 'how', 'also', 'problem'];
+  const id = idOf(place.getAttribute('data-field') ?? '');
+  for (const part of parts) place.querySelector(`.${part}`)?.setAttribute('id', `${id}-${part}`);
+  for (const control of place.querySelectorAll('[data-entry]'))
+    control.setAttribute('aria-describedby', parts.map((part) => `${id}-${part}`).join(' '));
+}
 
 /** @param {Document} document @param {Field} field @param {string} label */
 function unitControl(document, field, label) {
@@ -50,7 +59,6 @@ function radiosOf(document, field, id) {
       name: id,
       value: option,
       'data-entry': '',
-      'aria-describedby': describedBy(id),
     });
     return make(document, 'label', { class: 'way' }, radio, ' ', words[option]);
   });
@@ -64,14 +72,7 @@ function entryOf(document, field, id, label) {
     const options = (field.options ?? []).map((option) =>
       make(document, 'option', { value: option }, words[option]),
     );
-    return [
-      make(
-        document,
-        'select',
-        { id, 'data-entry': '', 'aria-describedby': describedBy(id) },
-        ...options,
-      ),
-    ];
+    return [make(document, 'select', { id, 'data-entry': '' }, ...options)];
   }
   const input = make(document, 'input', {
     id,
@@ -80,7 +81,6 @@ function entryOf(document, field, id, label) {
     // A minus sign is not on the decimal keypad of every phone.
     inputmode: field.kind === 'percent' ? 'text' : 'decimal',
     autocomplete: 'off',
-    'aria-describedby': describedBy(id),
   });
   return [input, unitControl(document, field, label)];
 }
@@ -96,7 +96,7 @@ export function buildField(document, field, isCompact = false) {
   if (isCompact) labelNode.setAttribute('class', 'unseen');
   if (of !== '') labelNode.append(make(document, 'span', { class: 'unseen' }, ` ${of}`));
   const part = (/** @type {string} */ what, text = '') =>
-    make(document, 'span', { class: what, id: `${id}-${what}` }, text);
+    make(document, 'span', { class: what }, text);
   return make(
     document,
     'div',

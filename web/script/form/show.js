@@ -1,8 +1,8 @@
 // The form made to stand as the state has it. A field being typed in is left alone.
 import { formWords } from '../../words/en.js';
 import { countReadings, lockOf, mostReadings } from '../state.js';
-import { buildReading } from './build.js';
-import { fieldsOf, idOf, isAsked, isAside, waysOf } from './fields.js';
+import { buildReading, tieWords } from './build.js';
+import { fieldsOf, isAsked, isAside, waysOf } from './fields.js';
 import { showOwn } from './own_words.js';
 import { alsoOf, isStranger, isUsual, textOf, unitOf } from './tell.js';
 
@@ -19,7 +19,8 @@ function showReadings(document, state) {
   if (!place) return;
   const count = countReadings(state.draft);
   while (place.children.length < count) {
-    place.append(buildReading(document, place.children.length));
+    const row = place.appendChild(buildReading(document, place.children.length));
+    for (const field of row.querySelectorAll('[data-field]')) tieWords(field);
   }
   while (place.children.length > count) place.lastElementChild?.remove();
   for (const remove of place.querySelectorAll('[data-remove-reading]')) {
@@ -67,8 +68,7 @@ function showEntry(document, place, field, state) {
   const isTyping = document.activeElement === control && state.fresh === field.pointer;
   if (control && !isTyping && !field.isRadios) setValue(control, text);
   if (unit) setValue(unit, unitOf(state, field));
-  const id = idOf(field.pointer);
-  setText(place.querySelector(`#${id}-also`), alsoOf(state, field));
+  setText(place.querySelector('.also'), alsoOf(state, field));
   const isExample =
     Boolean(state.example[field.pointer]) && text !== '' && !isAside(field, state.draft);
   const isOdd = isStranger(state, field);
@@ -79,7 +79,7 @@ function showEntry(document, place, field, state) {
   for (const entry of place.querySelectorAll('[data-entry]'))
     entry.toggleAttribute('disabled', isLocked);
   setText(
-    place.querySelector(`#${id}-mark`),
+    place.querySelector('.mark'),
     isLocked ? formWords.ofClass : isGuessed ? formWords.guessed : isExample ? mark : '',
   );
 }
@@ -100,10 +100,7 @@ export function showForm(document, state, told) {
     showEntry(document, place, field, state);
     place.toggleAttribute('hidden', !isAsked(field, state.draft));
     const wrong = told.filter(({ pointer }) => pointer === field.pointer);
-    setText(
-      place.querySelector(`#${idOf(field.pointer)}-problem`),
-      wrong.map(({ text }) => text).join(' '),
-    );
+    setText(place.querySelector('.problem'), wrong.map(({ text }) => text).join(' '));
     place.classList.toggle('wrong', wrong.length > 0);
     const control = place.querySelector('[data-entry]');
     if (wrong.length > 0) control?.setAttribute('aria-invalid', 'true');

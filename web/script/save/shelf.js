@@ -9,8 +9,13 @@ const lastName = 'last';
 // Where a page that knew one sock kept it.
 const onlyName = 'sheet';
 
-/** In the order they were begun in. */
-const newId = () => Date.now().toString(36) + Math.random().toString(36).slice(2, 4);
+let lastTime = 0;
+
+/** In the order they were begun in, and another one in another tab. */
+function newId() {
+  lastTime = Math.max(Date.now(), lastTime + 1);
+  return lastTime.toString(36) + Math.random().toString(36).slice(2, 4);
+}
 
 /** @param {string | null} text @returns {unknown} nothing where it is no JSON */
 export function parse(text) {
