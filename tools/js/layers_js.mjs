@@ -9,7 +9,7 @@ const ts = fromWeb('typescript');
 // A file is known by the first part of its path under script/: form.js and form/row.js are `form`.
 // `words` is web/words. A name that is not here is refused: say here first whom it may know.
 export const mayImport = {
-  main: ['form', 'state', 'core', 'view', 'share', 'save', 'first_paint', 'drawing_file'],
+  main: ['form', 'state', 'core', 'view', 'share', 'save', 'export', 'first_paint', 'drawing_file'],
   first_paint: ['form', 'state', 'view', 'units', 'words'],
   form: ['units', 'words', 'state'],
   view: ['draw', 'units', 'words'],
@@ -18,6 +18,8 @@ export const mayImport = {
   state: [],
   share: ['state'],
   save: ['state', 'download'],
+  // What is written into a file is what the views say, without their nodes.
+  export: ['download', 'view', 'draw', 'words'],
   core: [],
   drawing_file: ['download'],
   download: [],

@@ -8,6 +8,7 @@ import {
   listenStretch,
   readDraft,
   saidOf,
+  separatorIn,
   sheetOfLink,
   showForm,
   showWindow,
@@ -16,6 +17,7 @@ import {
   valuesOf,
 } from './form.js';
 import { listenForSaving } from './drawing_file.js';
+import { listenExports } from './export.js';
 import { openKeeper } from './save.js';
 import { fragmentOf, leaveLink, listenLinks, listenSharing } from './share.js';
 import { reduce, startState, windowOf } from './state.js';
@@ -50,8 +52,10 @@ function start() {
   let state = { ...startState(), ...keeper.sheet };
   /** @type {((question: string, request: unknown) => any) | undefined} not before the module has started */
   let answer;
-  /** @type {{ state: State, request: Record<string, any>, plan: any } | undefined} */
+  /** @type {{ state: State, request: Record<string, any>, plan: any, reply: any } | undefined} */
   let good;
+  /** @type {import('./export.js').Copied | undefined} */
+  let copied;
   /** @type {import('./form.js').Problem[]} */
   let problems = [];
   let trouble = '';
@@ -79,7 +83,7 @@ function start() {
         (/** @type {import('./form.js').Problem} */ problem) => withAdvice(problem, request),
       );
       problems = gatherProblems(unread, refused, locate);
-      if (problems.length === 0) good = { state, request, plan: reply.plan };
+      if (problems.length === 0) good = { state, request, plan: reply.plan, reply };
     } catch {
       trouble = troubleText('stopped');
     }
@@ -90,7 +94,7 @@ function start() {
     const example = startState();
     const { request } = readDraft(example.draft);
     const reply = answer?.('plan', request);
-    if (reply?.ok) good = { state: example, request, plan: reply.plan };
+    if (reply?.ok) good = { state: example, request, plan: reply.plan, reply };
   }
 
   function draw() {
@@ -109,6 +113,7 @@ function start() {
       lastGood: tellGood(told, good.state).join(', '),
       examples: examplesLeft(state),
       scale: scaleFor(good.plan, good.request, state.isHeld),
+      copied,
       trouble,
     };
     showPlan(document, showing);
@@ -158,6 +163,7 @@ function start() {
     state = reduce(state, action);
     // Of another sock than the one on the page now there is nothing to say.
     if (state.draft !== before.draft && action.type !== 'opened') link = { badLink: '' };
+    if (action.type !== 'left') copied = undefined;
     keeper.keep(state);
     ask(before);
     drawn = draw();
@@ -180,6 +186,18 @@ function start() {
     draw();
     pointToShared(document);
   });
+
+  listenExports(
+    document,
+    () =>
+      drawn && good && problems.length === 0 && trouble === ''
+        ? { showing: drawn, reply: good.reply, separator: separatorIn(document) }
+        : undefined,
+    (text) => {
+      copied = text;
+      drawn = draw();
+    },
+  );
 
   serveWorkings(document);
   listenPrinting(document, () => makeSheet(document, drawn));

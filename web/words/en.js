@@ -9,6 +9,7 @@ export { howWords } from './en/how.js';
 export { measureWords } from './en/measures.js';
 export { planWords } from './en/plan.js';
 export { keptWords } from './en/kept.js';
+export { alongWords } from './en/along.js';
 export { sheetWords } from './en/sheet.js';
 export { stretchWords } from './en/stretch.js';
 export { guessWords, noteWords } from './en/note.js';

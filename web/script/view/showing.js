@@ -13,6 +13,7 @@
  * @property {string} lastGood what the plan was made from, at the fields now wrong
  * @property {string[]} examples the parts of the sheet that are still the example's
  * @property {import('./stretch_scale.js').Scale} [scale] of the stretch line; left out, it takes in all
+ * @property {{ text: string, isCopied: boolean }} [copied] the pattern as text, once that is asked for
  * @property {string} trouble what keeps the page from answering, in words, or ''
  */
 export {};
