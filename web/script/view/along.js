@@ -39,7 +39,7 @@ export function viewAlong(h, { problems, trouble, copied }) {
       h('p', { class: 'print-it' }, button('csv'), button('json')),
       h('p', { class: 'print-it' }, button('txt'), button('copy')),
       // Always there: a reader's voice says what comes into it.
-      h('p', { class: 'aside', id: 'along-said', role: 'status' }, said),
+      h('p', { id: 'along-said', role: 'status' }, said),
       copied &&
         !copied.isCopied &&
         h(
