@@ -59,7 +59,8 @@ for (const viewport of [
     for (const moment of ['Count', 'Buy', 'Knit', 'Class']) {
       await page.getByRole('navigation').getByRole('link', { name: moment }).click();
       const all = await page.evaluate(() => {
-        const css = 'a[href], button:not(:disabled), input, select, textarea, summary, [tabindex="0"]';
+        const css =
+          'a[href], button:not(:disabled), input, select, textarea, summary, [tabindex="0"]';
         const controls = [...document.querySelectorAll(css)].filter((node) => {
           if (!node.checkVisibility({ visibilityProperty: true }) || node.closest('[hidden]'))
             return false;

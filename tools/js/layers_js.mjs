@@ -19,6 +19,7 @@ export const mayImport = {
     'ask',
     'link',
     'frame',
+    'export',
     'first_paint',
     'drawing_file',
   ],
@@ -33,6 +34,8 @@ export const mayImport = {
   frame: [],
   share: [],
   save: ['state', 'download'],
+  // What is written into a file is what the views say, without their nodes.
+  export: ['download', 'view', 'draw', 'words'],
   core: [],
   drawing_file: ['download'],
   download: [],

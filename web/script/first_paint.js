@@ -7,7 +7,7 @@ import { showHow, showWorks } from './view/how.js';
 // What lies below the first screen waits for the page's own first answer: a kilobyte of it is a tenth of a
 // second on a slow line, and nobody has scrolled there by then. The same for every stretch line but a
 // phone's, where it is in the first view.
-const later = ['working', 'strip', 'scatter', 'two-ways', 'substitute']
+const later = ['working', 'strip', 'scatter', 'two-ways', 'substitute', 'along']
   .map((name) => `[data-view="${name}"] > *`)
   .concat('[data-view="choices"] :is(.middle-only, .wide-only)');
 

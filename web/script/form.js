@@ -13,6 +13,7 @@ export { sheetOfRequest } from './form/requested.js';
 
 /** @typedef {import('./form/request.js').Problem} Problem */
 
+export { separatorIn } from './form/cells.js';
 export { showWindow } from './form/chart_window.js';
 export { closeForm, showForm } from './form/show.js';
 export { listenStretch } from './form/stretch_line.js';

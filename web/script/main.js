@@ -7,6 +7,7 @@ import {
   listen,
   listenStretch,
   readDraft,
+  separatorIn,
   sheetOfRequest,
   showForm,
   showWindow,
@@ -15,6 +16,7 @@ import {
   valuesOf,
 } from './form.js';
 import { listenForSaving } from './drawing_file.js';
+import { listenExports } from './export.js';
 import { standInFrame } from './frame.js';
 import { linkOf, linkOfClass, openLink } from './link.js';
 import { openKeeper } from './save.js';
@@ -55,6 +57,8 @@ function start() {
   let answer;
   /** @type {import('./ask.js').Good | undefined} */
   let good;
+  /** @type {import('./export.js').Copied | undefined} */
+  let copied;
   /** @type {import('./form.js').Problem[]} */
   let problems = [];
   let trouble = '';
@@ -110,6 +114,7 @@ function start() {
       lastGood: tellGood(told, good.state).join(', '),
       examples: examplesLeft(state),
       scale: scaleFor(good.plan, good.request, state.isHeld),
+      copied,
       trouble,
       name: state.name,
       isBegun: state.started !== undefined,
@@ -160,6 +165,7 @@ function start() {
     const { draft, started, lesson } = before;
     const isOther = state.draft !== draft || state.started !== started || state.lesson !== lesson;
     if (isOther && action.type !== 'opened') link = { badLink: '' };
+    if (action.type !== 'left') copied = undefined;
     keeper.keep(state);
     ask(before);
     drawn = draw();
@@ -195,6 +201,18 @@ function start() {
       link = { ...link, ...said };
       draw();
       pointToLink(document, what);
+    },
+  );
+
+  listenExports(
+    document,
+    () =>
+      drawn && good && problems.length === 0 && trouble === ''
+        ? { showing: drawn, reply: good.reply, separator: separatorIn(document) }
+        : undefined,
+    (text) => {
+      copied = text;
+      drawn = draw();
     },
   );
 

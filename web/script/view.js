@@ -1,4 +1,5 @@
 // The plan put into the page: every view drawn anew, and only what differs touched.
+import { viewAlong } from './view/along.js';
 import { viewBuy } from './view/buy.js';
 import { viewOther } from './view/buy_other.js';
 import { viewCare, viewCautions } from './view/cautions.js';
@@ -76,6 +77,7 @@ export function showPlan(document, showing) {
     buy: () => viewBuy(h, showing),
     substitute: () => viewOther(h, showing),
     knit: () => viewKnit(h, showing),
+    along: () => viewAlong(h, showing),
     working: () => viewWorking(h, showing),
     summary: () => viewSummary(h, showing),
   };

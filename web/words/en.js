@@ -11,6 +11,7 @@ export { planWords } from './en/plan.js';
 export { keptWords } from './en/kept.js';
 export { lessonWords } from './en/lesson.js';
 export { socksWords } from './en/socks.js';
+export { alongWords } from './en/along.js';
 export { sheetWords } from './en/sheet.js';
 export { stretchWords } from './en/stretch.js';
 export { guessWords, noteWords } from './en/note.js';

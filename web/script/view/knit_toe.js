@@ -10,6 +10,9 @@ import { sayIncrease } from './lines.js';
 
 const words = planWords.knit.toe;
 
+const isSided = (/** @type {Plan} */ { toe }) =>
+  toe.sides.some((sides) => sides === 'great' || sides === 'little');
+
 /** The toe's first round that widens these sides: its line, and the second sock's where that differs. @param {Plan} plan @param {string} sides */
 function firstOf(plan, sides) {
   const round = plan.toe.sides.findIndex((one) => one === sides);
@@ -24,7 +27,6 @@ function firstOf(plan, sides) {
 
 /** Every kind of increase round there is, told. @param {Plan} plan */
 export function sayIncreases(plan) {
-  const isSided = plan.toe.sides.some((sides) => sides === 'great' || sides === 'little');
   return ['both', 'great', 'little'].flatMap((sides) => {
     const found = firstOf(plan, sides);
     if (!found) return [];
@@ -32,28 +34,29 @@ export function sayIncreases(plan) {
     const halves = (/** @type {typeof line} */ one) =>
       words.halves(sayIncrease(one, 0), sayIncrease(one, 1));
     if (sides !== 'both') return [words.sided[sides](halves(line), halves(second))];
-    return [(isSided ? words.bothSides : words.increase)(sayIncrease(line, 0))];
+    return [(isSided(plan) ? words.bothSides : words.increase)(sayIncrease(line, 0))];
   });
+}
+
+/** What a toe round does, in a word or two. @param {Plan} plan @param {string} sides that it widens */
+export function sayWork(plan, sides) {
+  if (isSided(plan)) return words.work[sides];
+  return sides === 'none' ? words.isPlain : words.isIncrease;
 }
 
 /** @param {Make} h @param {import('./showing.js').Showing} showing */
 export function knitToe(h, showing) {
   const { plan } = showing;
   const { counts, sides } = plan.toe;
-  const isSided = sides.some((one) => one === 'great' || one === 'little');
   const increases = sayIncreases(plan);
   const how =
     increases.length > 0
-      ? [isSided ? words.lead : '', ...increases, words.plain, words.made].filter(Boolean)
+      ? [isSided(plan) ? words.lead : '', ...increases, words.plain, words.made].filter(Boolean)
       : [words.allPlain];
   const rows = counts.map((count, j) => ({
     name: String(j + 1),
     mark: sides[j] === 'none' ? '' : 'increase',
-    cells: [
-      isSided ? words.work[sides[j]] : sides[j] === 'none' ? words.isPlain : words.isIncrease,
-      formatCount(count / 2),
-      formatCount(count),
-    ],
+    cells: [sayWork(plan, sides[j]), formatCount(count / 2), formatCount(count)],
   }));
   return [
     h('h3', {}, `${words.title} `, guessMark(h, showing, 'toe')),

@@ -31,7 +31,7 @@ export function stagesOf(plan) {
 }
 
 /** A stitch that changes halves, where the round leaves them uneven. @param {Plan} plan @param {number} crossing */
-function sayCrossing(plan, crossing) {
+export function sayCrossing(plan, crossing) {
   const n = formatCount(Math.abs(crossing));
   // The mirror's halves are read backwards, so that what ends a half of A begins one of B.
   const isMirrored = plan.rib.lean === 'mirrored';

@@ -15,20 +15,29 @@ const isDrawing = (/** @type {Child} */ child) =>
   );
 
 /**
+ * A file of this sock, named by what is in it.
+ * @param {string} what @param {Plan} plan @param {string} [rounds] where it has not all of them
+ */
+export const fileName = (what, plan, rounds = '') =>
+  words
+    .file(what, String(plan.stitchCount), rounds)
+    .trim()
+    .replace(/[^a-z0-9]+/g, '-');
+
+/**
  * The buttons put in right under the drawing.
  * @param {Make} h @param {Plan} plan @param {Drawing} drawing @param {Child[]} children
  * @param {{ from: number, to: number }} [window] the rounds in it, where it has not all of them
  */
 export function withSave(h, plan, drawing, children, window) {
   const rounds = window ? words.rounds(drawingWords.strip.span(window.from, window.to)) : '';
-  const file = words.file(drawing, String(plan.stitchCount), rounds);
   const button = (/** @type {string} */ kind) =>
     h(
       'button',
       {
         type: 'button',
         'data-save': kind,
-        'data-file': file.trim().replace(/[^a-z0-9]+/g, '-'),
+        'data-file': fileName(drawing, plan, rounds),
         'aria-label': words.label(words.drawings[drawing], kind),
       },
       kind,

@@ -3,7 +3,7 @@ import { sheetWords as words, planWords } from '../../words/en.js';
 import { formatCount } from '../units.js';
 import { table } from './dom.js';
 import { sayRounds } from './knit_rib.js';
-import { sayIncreases } from './knit_toe.js';
+import { sayIncreases, sayWork } from './knit_toe.js';
 
 /** @typedef {import('../contract.js').Plan} Plan */
 /** @typedef {import('./dom.js').Make} Make */
@@ -24,7 +24,6 @@ function runsOf({ sides, counts }) {
 
 /** @param {Make} h @param {Plan} plan */
 export function sheetToe(h, plan) {
-  const isSided = plan.toe.sides.some((side) => side === 'great' || side === 'little');
   const box = () => h('span', { class: 'tick-box' });
   // Plain rounds leave the count as it is: once is enough.
   const say = (/** @type {number[]} */ counts) => [...new Set(counts)].map(formatCount).join(', ');
@@ -38,11 +37,7 @@ export function sheetToe(h, plan) {
         name: sayRounds(from + 1, from + counts.length),
         mark: sides === 'none' ? '' : 'increase',
         cells: [
-          isSided
-            ? toeWords.work[sides]
-            : sides === 'none'
-              ? toeWords.isPlain
-              : toeWords.isIncrease,
+          sayWork(plan, sides),
           say(counts.map((count) => count / 2)),
           say(counts),
           h('span', { class: 'tick-boxes' }, counts.map(box)),

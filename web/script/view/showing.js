@@ -15,6 +15,7 @@
  * @property {import('./stretch_scale.js').Scale} [scale] of the stretch line; left out, it takes in all
  * @property {string} [name] the sock's own
  * @property {boolean} [isBegun] whether it is on the needles
+ * @property {{ text: string, isCopied: boolean }} [copied] the pattern as text, once that is asked for
  * @property {string} trouble what keeps the page from answering, in words, or ''
  */
 export {};
