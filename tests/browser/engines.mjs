@@ -13,6 +13,11 @@ async function handsOf(browser) {
     version: browser.version(),
     goto: (url) => page.goto(url),
     evaluate: (script) => page.evaluate(`(${script})()`),
+    // In the page's only frame.
+    evaluateInFrame: async (script) => {
+      const frame = await (await page.locator('iframe').elementHandle()).contentFrame();
+      return frame.evaluate(`(${script})()`);
+    },
     click: (css) => page.locator(css).click(),
     type: async (css, text) => {
       await page.locator(css).click();

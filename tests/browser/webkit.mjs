@@ -75,11 +75,20 @@ export async function openWebKit() {
     const found = await ask('POST', `${session}/element`, { using: 'css selector', value: css });
     return `${session}/element/${Object.values(found)[0]}`;
   };
+  const evaluate = (script) =>
+    ask('POST', `${session}/execute/sync`, { script: `return (${script})()`, args: [] });
   return {
     version: started.capabilities.browserVersion,
     goto: (url) => ask('POST', `${session}/url`, { url }),
-    evaluate: (script) =>
-      ask('POST', `${session}/execute/sync`, { script: `return (${script})()`, args: [] }),
+    evaluate,
+    evaluateInFrame: async (script) => {
+      await ask('POST', `${session}/frame`, { id: 0 });
+      try {
+        return await evaluate(script);
+      } finally {
+        await ask('POST', `${session}/frame`, { id: null });
+      }
+    },
     click: async (css) => ask('POST', `${await find(css)}/click`, {}),
     type: async (css, text) => {
       const element = await find(css);
