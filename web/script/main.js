@@ -23,6 +23,7 @@ import { fragmentOf, leaveLink, listenLinks, listenSharing } from './share.js';
 import { reduce, startState, windowOf } from './state.js';
 import {
   answerText,
+  copiedText,
   keepReadingOrder,
   keepScale,
   listenHow,
@@ -196,6 +197,7 @@ function start() {
     (text) => {
       copied = text;
       drawn = draw();
+      say(document, copiedText(text));
     },
   );
 

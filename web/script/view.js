@@ -25,6 +25,7 @@ import { viewScatter, viewSwatch } from './view/swatch.js';
 import { viewTwoWays } from './view/two_ways.js';
 import { viewWorking } from './view/working.js';
 
+export { copiedText } from './view/along.js';
 export { keepScale } from './view/stretch_scale.js';
 export { listenHow } from './view/how_open.js';
 export { pointToShared } from './view/kept.js';
