@@ -16,7 +16,8 @@ test('where copying is allowed the text is copied, and that is said', async () =
   await unfold(page);
   const { bytes } = await take(page, 'txt');
   await button(page, 'copy the text').click();
-  await page.getByRole('status').filter({ hasText: 'Copied' }).waitFor();
+  await page.locator('#along-said', { hasText: 'Copied' }).waitFor();
+  assert.match(await page.getByRole('status').textContent(), /^Copied/);
   assert.equal(await page.evaluate(() => navigator.clipboard.readText()), bytes.toString('utf8'));
   assert.equal(await page.locator('#copied-text').count(), 0);
 });

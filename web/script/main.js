@@ -24,6 +24,7 @@ import { addressOf, fragmentOf, leaveLink, listenLinks, listenSharing } from './
 import { isUntouched, reduce, startState, windowOf } from './state.js';
 import {
   answerText,
+  copiedText,
   keepReadingOrder,
   keepScale,
   listenHow,
@@ -213,6 +214,7 @@ function start() {
     (text) => {
       copied = text;
       drawn = draw();
+      say(document, copiedText(text));
     },
   );
 

@@ -27,6 +27,7 @@ import { viewScatter, viewSwatch } from './view/swatch.js';
 import { viewTwoWays } from './view/two_ways.js';
 import { viewWorking } from './view/working.js';
 
+export { copiedText } from './view/along.js';
 export { keepScale } from './view/stretch_scale.js';
 export { listenHow } from './view/how_open.js';
 export { pointToLink } from './view/kept.js';

@@ -3,13 +3,16 @@ import { alongWords as words } from '../../words/en.js';
 
 /** @typedef {import('./dom.js').Make} Make */
 
+/** @param {{ isCopied: boolean }} copied */
+export const copiedText = ({ isCopied }) => (isCopied ? words.copied : words.byHand);
+
 /** @param {Make} h @param {import('./showing.js').Showing} showing */
 export function viewAlong(h, { problems, trouble, copied }) {
   // As printing does: a plan that is not what the fields say goes into no file.
   const isWaiting = problems.length > 0 || trouble !== '';
   /** @type {Record<string, string>} */
   const wait = isWaiting ? { 'aria-disabled': 'true', 'aria-describedby': 'along-said' } : {};
-  const said = isWaiting ? words.waits : copied && (copied.isCopied ? words.copied : words.byHand);
+  const said = isWaiting ? words.waits : copied && copiedText(copied);
   const button = (/** @type {'csv' | 'json' | 'txt' | 'copy'} */ kind) =>
     h('button', { type: 'button', class: 'quiet', 'data-export': kind, ...wait }, words[kind]);
   const way = (/** @type {string} */ separator, /** @type {string} */ label, isUsual = false) =>
@@ -38,8 +41,7 @@ export function viewAlong(h, { problems, trouble, copied }) {
       ),
       h('p', { class: 'print-it' }, button('csv'), button('json')),
       h('p', { class: 'print-it' }, button('txt'), button('copy')),
-      // Always there: a reader's voice says what comes into it.
-      h('p', { id: 'along-said', role: 'status' }, said),
+      h('p', { id: 'along-said' }, said),
       copied &&
         !copied.isCopied &&
         h(
