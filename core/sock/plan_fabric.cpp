@@ -83,6 +83,7 @@ Result<FabricFigures> plan_fabric(const PlanRequest& request) {
   FabricFigures fabric;
   fabric.contraction = rib_contraction(request.rib);
   fabric.gauge = swatched ? swatch_gauge(swatch, fabric.contraction) : gauge_from_label(*named);
+  if (request.known_gauge) fabric.gauge = *request.known_gauge;
   const bool in_rib = fabric.gauge.source == GaugeSource::rib_swatch;
   fabric.readings = gauge_of_each(swatch.readings, in_rib ? fabric.contraction.factor : 1.0);
   fabric.rest_error = rest_error(request, fabric);

@@ -60,6 +60,9 @@ struct PlanRequest {
   std::optional<int> stitch_count;
   double stitches_per_minute = kLearnerPace;
   double yarn_margin = 0.10;
+  // Known better than by swatch or label, in stockinette: from the sock on the needles. No asker
+  // writes it; core/knitting does.
+  std::optional<Gauge> known_gauge;
 };
 
 }  // namespace twinround

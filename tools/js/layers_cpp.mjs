@@ -4,7 +4,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 
 // From the ground up: each may include those before it, never those after.
-const layers = ['base', 'facts', 'sock', 'wire', 'wasm'];
+const layers = ['base', 'facts', 'sock', 'knitting', 'wire', 'wasm'];
 
 // What the files of sock share: words, not workings.
 const vocabulary = new Set(['rib.h', 'line.h', 'tube.h']);

@@ -96,7 +96,7 @@ function nodeTests(folder, options) {
     });
 }
 
-const testLayers = ['base', 'facts', 'sock', 'wire'];
+const testLayers = ['base', 'facts', 'sock', 'knitting', 'wire'];
 
 /**
  * A suite `needs` builds; one that is `alone` uses all processors itself.

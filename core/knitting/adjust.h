@@ -1,0 +1,51 @@
+// Measured on the needles: what the sock in hand comes to, and what can still be done about it.
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "needle_gauge.h"
+#include "plan.h"
+#include "result.h"
+
+namespace twinround {
+
+struct AdjustRequest {
+  PlanRequest plan;  // what the sock was begun with; its count is the one on the needles
+  int rounds_done = 0;
+  NeedleReading toe;
+};
+
+enum class Remedy { keep, change, restart };
+
+// One way to go on, by the gauge as it is known now.
+struct Way {
+  Remedy remedy = Remedy::keep;
+  Stitches stitches;
+  double girth_ease = 0;
+  Length finished_girth;
+  double heel_use = 0;
+  bool passes = false;  // over heel and leg, at 0.85 of the widest
+  Rounds total;         // of one sock, by this way
+  Rounds to_go;         // from where the needles are
+  Rounds lost;          // knit already and unpicked
+  int increases = 0;    // increase rounds still to work before the rib (change only)
+  Length yarn_pair;     // all of it, the rounds that are knit among it
+  Duration time_to_go;
+};
+
+struct Adjustment {
+  NeedleGauge gauge;
+  Plan planned;           // as it was begun
+  std::vector<Way> ways;  // keep first; change and restart where another count is advised
+  Remedy advised = Remedy::keep;
+};
+
+// A girth within this share of the one asked for is kept: a hand's own gauge strays as much over
+// twenty evenings. ASSUMPTION.
+inline constexpr double kGirthToKeep = 0.03;
+
+// Refused as a plan is; rounds_done past the plan at /needles/roundsDone.
+Result<Adjustment> adjust(const AdjustRequest& request);
+
+}  // namespace twinround

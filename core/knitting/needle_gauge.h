@@ -1,0 +1,36 @@
+// The toe is the best swatch: what is measured on the needles, weighed with what was swatched.
+#pragma once
+
+#include <optional>
+
+#include "gauge.h"
+
+namespace twinround {
+
+// A stretch of the toe, in the round and in stockinette, laid flat: stitches across one layer and
+// the width they take, rounds and the length they take. As a reading of a swatch; rounds may be
+// left out.
+using NeedleReading = Reading;
+
+// Two measurements of one gauge, each weighed by the inverse of its variance: the mean, and how
+// sure it is. Precondition: both errors above 0.
+struct Weighed {
+  double value = 0;
+  double error = 0;  // relative standard error
+};
+Weighed weighed_mean(Weighed a, Weighed b);
+
+// The gauge of the swatch (or of the label) and of the toe together; `apart` how many standard
+// errors they lie from each other, the larger of stitches and rounds. A toe on the needle was never
+// washed: its errors widen as an unwashed swatch's do.
+struct NeedleGauge {
+  Gauge gauge;
+  Gauge toe;
+  double apart = 0;
+};
+NeedleGauge gauge_on_needles(const Gauge& planned, const NeedleReading& toe);
+
+// More than that apart, the two are not measurements of one fabric. Two standard errors.
+inline constexpr double kApart = 2;
+
+}  // namespace twinround

@@ -1,0 +1,118 @@
+#include "adjust.h"
+
+#include <gtest/gtest.h>
+
+#include "sock_examples.h"
+
+namespace twinround {
+namespace {
+
+using test::mm;
+using test::reading;
+using test::woman_in_worsted;
+
+AdjustRequest in_the_toe(double stitches, double width_mm, double rounds, double length_mm) {
+  AdjustRequest request;
+  request.plan = woman_in_worsted();
+  request.rounds_done = 14;
+  request.toe = reading(stitches, width_mm, rounds, length_mm);
+  return request;
+}
+
+Adjustment adjusted(const AdjustRequest& request) {
+  const Result<Adjustment> adjustment = adjust(request);
+  EXPECT_TRUE(adjustment.ok());
+  return adjustment.value();
+}
+
+const Way* way_of(const Adjustment& adjustment, Remedy remedy) {
+  for (const Way& way : adjustment.ways) {
+    if (way.remedy == remedy) return &way;
+  }
+  return nullptr;
+}
+
+TEST(Adjust, AToeLikeTheSwatchIsKept) {
+  const Adjustment same = adjusted(in_the_toe(20, 101.6, 14, 50.8));
+  EXPECT_EQ(same.advised, Remedy::keep);
+  ASSERT_EQ(same.ways.size(), 1u);
+  const Way& keep = same.ways.front();
+  EXPECT_EQ(keep.stitches.value(), 40);
+  EXPECT_NEAR(keep.finished_girth.mm(), 203.2, 1e-6);
+  EXPECT_EQ(keep.to_go.value(), 106);  // 120 - 14
+  EXPECT_EQ(keep.lost.value(), 0);
+}
+
+TEST(Adjust, ATighterHandIsToldAnotherCountAndWhatItCosts) {
+  // 23 stitches over 4 in where the swatch had 20: weighed about 21, and 44 are advised.
+  const Adjustment tighter = adjusted(in_the_toe(23, 101.6, 14, 50.8));
+  const Way* keep = way_of(tighter, Remedy::keep);
+  const Way* change = way_of(tighter, Remedy::change);
+  const Way* restart = way_of(tighter, Remedy::restart);
+  ASSERT_TRUE(keep && change && restart);
+  EXPECT_EQ(keep->stitches.value(), 40);
+  EXPECT_EQ(change->stitches.value(), 44);
+  EXPECT_LT(keep->girth_ease, change->girth_ease);
+  // All of the toe that is knit stays; four stitches more than was planned are one increase more.
+  EXPECT_EQ(change->lost.value(), 0);
+  EXPECT_EQ(restart->lost.value(), 14);
+  EXPECT_EQ(restart->to_go, restart->total);
+  EXPECT_GT(restart->time_to_go, change->time_to_go);
+  EXPECT_EQ(tighter.advised, Remedy::change);
+  EXPECT_GT(tighter.gauge.apart, kApart);
+}
+
+TEST(Adjust, ALooserHandLeavesIncreasesOutOrUnpicksThem) {
+  // 17 over 4 in: weighed about 19, 36 are advised; the toe has 40 after its last increase.
+  AdjustRequest request = in_the_toe(17, 101.6, 14, 50.8);
+  request.rounds_done = 5;
+  const Adjustment in_time = adjusted(request);
+  const Plan& plan = in_time.planned;
+  const Way* change = way_of(in_time, Remedy::change);
+  ASSERT_TRUE(change);
+  EXPECT_EQ(change->stitches.value(), 36);
+  const int there = plan.toe.counts[4];
+  EXPECT_LT(there, 36);
+  EXPECT_EQ(change->increases, (36 - there + 3) / 4);
+  EXPECT_EQ(change->lost.value(), 0);
+
+  // Deep in the rib it costs every round back to where the toe had 36.
+  request.rounds_done = 60;
+  const Adjustment late = adjusted(request);
+  const Way* back = way_of(late, Remedy::change);
+  ASSERT_TRUE(back);
+  int last_of_36 = 0;
+  for (std::size_t r = 0; r < plan.toe.counts.size(); ++r) {
+    if (plan.toe.counts[r] <= 36) last_of_36 = static_cast<int>(r) + 1;
+  }
+  EXPECT_EQ(back->lost.value(), 60 - last_of_36);
+  EXPECT_EQ(back->increases, 0);
+}
+
+TEST(Adjust, FlatterRoundsAskForMoreOfThem) {
+  // 16 rounds where 14 were planned over the toe: the same lengths take more rounds.
+  const Adjustment flatter = adjusted(in_the_toe(20, 101.6, 16, 50.8));
+  const Way& keep = flatter.ways.front();
+  EXPECT_GT(keep.total.value(), 120);
+  EXPECT_EQ(keep.to_go.value(), keep.total.value() - 14);
+}
+
+TEST(Adjust, RefusesMoreRoundsThanThePlanHas) {
+  AdjustRequest request = in_the_toe(20, 101.6, 14, 50.8);
+  request.rounds_done = 120;
+  EXPECT_TRUE(adjust(request).ok());
+  request.rounds_done = 121;
+  const auto problems = adjust(request).problems();
+  ASSERT_EQ(problems.size(), 1u);
+  EXPECT_EQ(problems[0].field, "/needles/roundsDone");
+  EXPECT_EQ(problems[0].code, "past_the_plan");
+}
+
+TEST(Adjust, RefusesWhatAPlanRefuses) {
+  AdjustRequest request = in_the_toe(20, 101.6, 14, 50.8);
+  request.plan.leg_height = mm(40);
+  EXPECT_FALSE(adjust(request).ok());
+}
+
+}  // namespace
+}  // namespace twinround

@@ -1,0 +1,90 @@
+#include "needle_gauge.h"
+
+#include <gtest/gtest.h>
+
+#include <cmath>
+
+#include "quadrature.h"
+#include "sock_examples.h"
+
+namespace twinround {
+namespace {
+
+using test::mm;
+using test::reading;
+
+TEST(WeighedMean, ByHand) {
+  // 10 +- 1 (a tenth) and 12 +- 0.5 (a twenty-fourth): weights 1 and 4, mean (10 + 4 x 12)/5 =
+  // 11.6, error sqrt(1/5) = 0.4472, of 11.6 0.03855.
+  const Weighed mean = weighed_mean({10, 0.1}, {12, 0.5 / 12});
+  EXPECT_NEAR(mean.value, 11.6, 1e-9);
+  EXPECT_NEAR(mean.error, std::sqrt(0.2) / 11.6, 1e-12);
+}
+
+TEST(WeighedMean, OfEqualsIsHalfway) {
+  const Weighed mean = weighed_mean({20, 0.05}, {20, 0.05});
+  EXPECT_NEAR(mean.value, 20, 1e-9);
+  EXPECT_NEAR(mean.error, 0.05 / std::sqrt(2.0), 1e-12);
+}
+
+TEST(WeighedMean, LiesBetweenAndIsSurerThanEither) {
+  for (double error = 0.01; error < 0.3; error += 0.01) {
+    const Weighed mean = weighed_mean({10, 0.05}, {11, error});
+    EXPECT_GT(mean.value, 10);
+    EXPECT_LT(mean.value, 11);
+    EXPECT_LT(mean.error * mean.value, std::min(0.05 * 10, error * 11));
+  }
+}
+
+Gauge swatch() {
+  return gauge_from_readings({reading(20, 101.6, 28, 101.6)}, true);
+}
+
+TEST(NeedleGauge, WeighsTheToeWithTheSwatch) {
+  // Toe: 20 stitches of one layer over 100 mm, 14 rounds over 51 mm.
+  const NeedleGauge both = gauge_on_needles(swatch(), reading(20, 100, 14, 51));
+  // By hand. Swatch across: 20/101.6 = 0.196850 a mm; error sqrt(0.02^2 + (0.204/20)^2) =
+  // 0.0224508. Toe across: 0.2; sqrt(0.02^2 + (0.204/20)^2 + 0.0219246938^2) = 0.0313805. Sigmas
+  // 0.00441944 and 0.0062761; weights 51200 and 25388: mean 0.1978943.
+  const double s1 = 20 / 101.6 * in_quadrature(0.02, 0.204 / 20);
+  const double s2 = 0.2 * in_quadrature(0.02, 0.204 / 20, 0.0219246938);
+  const double w1 = 1 / (s1 * s1);
+  const double w2 = 1 / (s2 * s2);
+  EXPECT_NEAR(both.gauge.stitches.per_mm(), (w1 * 20 / 101.6 + w2 * 0.2) / (w1 + w2), 1e-12);
+  EXPECT_NEAR(both.gauge.stitches.per_mm(), 0.197894, 2e-6);
+  EXPECT_NEAR(both.gauge.stitches_error * both.gauge.stitches.per_mm(), 1 / std::sqrt(w1 + w2),
+              1e-12);
+  // Up: 28/101.6 = 0.275591 and 14/51 = 0.274510; the mean lies between.
+  EXPECT_GT(both.gauge.rounds.per_mm(), 0.274510);
+  EXPECT_LT(both.gauge.rounds.per_mm(), 0.275591);
+  EXPECT_LT(both.apart, 1);
+}
+
+TEST(NeedleGauge, AToeWithoutRoundsLeavesThoseOfThePlan) {
+  NeedleReading toe;
+  toe.stitches = 20;
+  toe.width = mm(95);
+  const NeedleGauge both = gauge_on_needles(swatch(), toe);
+  EXPECT_EQ(both.gauge.rounds, swatch().rounds);
+  EXPECT_EQ(both.gauge.rounds_error, swatch().rounds_error);
+  EXPECT_GT(both.gauge.stitches, swatch().stitches);
+}
+
+TEST(NeedleGauge, TellsHowFarApartTheTwoAre) {
+  EXPECT_LT(gauge_on_needles(swatch(), reading(20, 101.6, 28, 101.6)).apart, 1e-9);
+  // A fifth tighter than the swatch is another fabric.
+  EXPECT_GT(gauge_on_needles(swatch(), reading(24, 101.6, 28, 101.6)).apart, kApart);
+  // Only the rounds are off.
+  EXPECT_GT(gauge_on_needles(swatch(), reading(20, 101.6, 34, 101.6)).apart, kApart);
+}
+
+TEST(NeedleGauge, TrustsAToeMoreThanALabel) {
+  const Gauge label = gauge_from_label(*yarn_category(4));
+  const NeedleGauge both = gauge_on_needles(label, reading(22, 100, 20, 70));
+  const double from_toe = 0.22 - both.gauge.stitches.per_mm();
+  const double from_label = both.gauge.stitches.per_mm() - label.stitches.per_mm();
+  EXPECT_GT(from_label, 3 * from_toe);
+}
+
+}  // namespace
+}  // namespace twinround
