@@ -124,3 +124,50 @@ test('a problem that a settled part makes offers what the student may change', a
   await typeInto(page, 'f-rib-knit', '2');
   assert.ok((await readNote(page))['stitches a round']);
 });
+
+test('her class’s link followed again finds the sock that she has', async () => {
+  const { url } = await teach({ locks: ['rib'] });
+  const { page } = await open({ url });
+  await typeInto(page, 'f-foot-lengthMm', '22');
+  await follow(page, url);
+  assert.equal(await page.locator('[data-key="visit"]').count(), 0);
+  assert.equal(await page.inputValue('#f-foot-lengthMm'), '22');
+  assert.equal(new URL(page.url()).hash, '');
+});
+
+test('a student’s own sock, shared, is hers to whoever opens it', async () => {
+  const { url } = await teach({ locks: ['rib'] });
+  const { page: student } = await open({ url });
+  await typeInto(student, 'f-foot-lengthMm', '22');
+  const note = await readNote(student);
+  await press(student, 'share this sock');
+  const shared = await student.inputValue('#shared-link');
+  const { page } = await open();
+  await typeInto(page, 'f-foot-ballGirthMm', '26');
+  await typeInto(page, 'f-swatch-readings-0-stitches', '26');
+  await follow(page, shared);
+  assert.deepEqual(await readNote(page), note);
+  assert.match(await page.textContent('[data-key="course"]'), /Tuesday class/);
+});
+
+test('a class’s link followed during a visit goes to one’s own sock, not the friend’s', async () => {
+  const { url } = await teach({ locks: ['rib'] });
+  const { page: friend } = await open();
+  await typeInto(friend, 'f-foot-lengthMm', '31');
+  await press(friend, 'share this sock');
+  const shared = await friend.inputValue('#shared-link');
+  const { page } = await open();
+  await typeInto(page, 'f-foot-lengthMm', '22');
+  await follow(page, shared);
+  await page.evaluate((hash) => (location.hash = hash), url.split('#')[1]);
+  await page.locator('[data-key="course"]').waitFor();
+  assert.equal(await page.inputValue('#f-foot-lengthMm'), '22');
+});
+
+test('another yarn of her own is no matter of the class', async () => {
+  const { url } = await teach({ locks: ['yarn'] });
+  const { page } = await open({ url });
+  await goTo(page, 'Buy');
+  await page.getByText('Another yarn instead?').click();
+  assert.equal(await page.locator('#f-yarn-substitute-ballG').isDisabled(), false);
+});

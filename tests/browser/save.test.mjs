@@ -134,31 +134,6 @@ for (const [name, text] of Object.entries({
   });
 }
 
-test('two tabs on one sock ask, and neither writes over the other unasked', async () => {
-  const { page } = await open();
-  await typeInto(page, foot, '25');
-  const other = await page.context().newPage();
-  await other.goto(page.url());
-  await other.waitForFunction(answered);
-  assert.equal(await other.inputValue(`#${foot}`), '25');
-  await typeInto(other, foot, '28');
-  await page.getByText('changed in another tab').waitFor();
-  // What is typed meanwhile is not lost, and is not kept over the other's either.
-  await typeInto(page, 'f-legHeightMm', '22');
-  const stored = async () =>
-    JSON.parse((await kept(page)).find(([name]) => name.includes('/sock/'))[1]).draft[
-      '/foot/lengthMm'
-    ].typed;
-  assert.equal(await stored(), '28');
-  await page.getByRole('button', { name: 'take that one' }).click();
-  assert.equal(await page.inputValue(`#${foot}`), '28');
-  await page.getByRole('button', { name: 'undo' }).click();
-  assert.equal(await page.inputValue('#f-legHeightMm'), '22');
-  await other.getByText('changed in another tab').waitFor();
-  await other.getByRole('button', { name: 'keep this one' }).click();
-  assert.equal(await stored(), '28');
-});
-
 test('the page keeps nothing under any name but its own', async () => {
   const { page } = await open();
   await typeInto(page, foot, '26');

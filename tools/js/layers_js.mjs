@@ -24,8 +24,8 @@ export const mayImport = {
     'drawing_file',
   ],
   first_paint: ['form', 'state', 'view', 'units', 'words'],
-  form: ['units', 'words', 'state'],
-  view: ['draw', 'units', 'words'],
+  form: ['units', 'words', 'state', 'frame'],
+  view: ['draw', 'units', 'words', 'frame'],
   // Of draw, the drawings know their helpers (draw/svg.js), not each other.
   draw: ['units'],
   state: [],

@@ -1,6 +1,6 @@
 // Asks the core about a sock, as its draft has it or as it was begun.
 import { gatherProblems, readDraft } from './form.js';
-import { planOfBegun, startState } from './state.js';
+import { replyOfBegun, startState } from './state.js';
 
 /** @typedef {import('./state.js').State} State */
 /** @typedef {(question: string, request: unknown) => any} Answer */
@@ -12,16 +12,27 @@ import { planOfBegun, startState } from './state.js';
  * @property {Record<string, any>} request
  * @property {Record<string, any>} reply
  * @property {import('./contract.js').Plan} plan
- * @property {import('./contract.js').Plan} [spare] of a begun sock by other rules: what they make of it today
+ * @property {Record<string, any>} [spare] of a begun sock by other rules: today's reply, should the plan turn out to be none
  * @property {boolean} [isRemade] whether a begun sock cannot be shown as it was begun
  */
 
 /** @param {Answer} answer @returns {Good} the plan that the page was delivered with */
-export function askExample(answer) {
+function askExample(answer) {
   const state = startState();
   const { request } = readDraft(state.draft);
   const reply = answer('plan', request);
   return { state, request, reply, plan: reply.plan };
+}
+
+/** A sock on the needles, as it was begun. @param {Answer} answer @param {State} state @returns {Good | undefined} */
+function askBegun(answer, state) {
+  const begun = /** @type {NonNullable<State['started']>} */ (state.started);
+  const { request } = begun;
+  const today = answer('plan', request);
+  // Only its shape is looked at, and only where the rules have changed.
+  const sample = today.ok || begun.reply.rules === today.rules ? today : askExample(answer).reply;
+  const { reply, spare, isRemade } = replyOfBegun(begun, today, sample);
+  return reply && { state, request, reply, plan: reply.plan, spare, isRemade };
 }
 
 /**
@@ -35,13 +46,9 @@ function withAdvice(answer, problem, { stitchCount: _own, ...others }) {
 }
 
 /** @param {Answer} answer @param {State} state @returns {{ good?: Good, problems: Problem[] }} */
-export function askFor(answer, state) {
-  if (state.started) {
-    const { request, reply } = state.started;
-    const today = answer('plan', request);
-    const shown = planOfBegun(state.started, today, askExample(answer).reply);
-    return { good: { state, request, reply, ...shown }, problems: [] };
-  }
+function askFor(answer, state) {
+  const begun = state.started && askBegun(answer, state);
+  if (begun) return { good: begun, problems: [] };
   const { request, problems: unread, locate } = readDraft(state.draft);
   const reply = answer('plan', request);
   const refused = (reply.ok ? [] : reply.problems).map((/** @type {Problem} */ problem) =>
@@ -51,4 +58,69 @@ export function askFor(answer, state) {
   return problems.length === 0
     ? { good: { state, request, reply, plan: reply.plan }, problems }
     : { problems };
+}
+
+/** What the page has asked, and what it shows of the answers. */
+export function openAsking() {
+  /** @type {Answer | undefined} not before the module has started */
+  let answer;
+  /** @type {Good | undefined} */
+  let good;
+  /** @type {Problem[]} */
+  let problems = [];
+  let isStopped = false;
+  /** Plans of socks that are not on the page. @type {WeakMap<object, import('./contract.js').Plan | undefined>} */
+  const others = new WeakMap();
+
+  return {
+    /** @param {Answer} core @param {State} state */
+    start(core, state) {
+      answer = core;
+      this.ask(state);
+    },
+
+    answer: () => answer,
+    /** The last good plan. */
+    good: () => good,
+    /** The plan, where nothing is to be mended. */
+    goodNow: () => (problems.length === 0 ? good : undefined),
+    problems: () => problems,
+    isStopped: () => isStopped,
+
+    /** Asks the core, if it is another draft. @param {State} state @param {State} [before] what was asked last, of the same sock */
+    ask(state, before) {
+      const isSame = before?.draft === state.draft && before.started === state.started;
+      if (!answer || isSame) return;
+      try {
+        const asked = askFor(answer, state);
+        problems = asked.problems;
+        // Of another sock than the last one nothing good is known yet: the example's stays in view then.
+        good = asked.good ?? (before && good) ?? askExample(answer);
+      } catch {
+        isStopped = true;
+      }
+    },
+
+    /** What was kept of a begun sock looks like a plan and is none. @returns {boolean} whether there is another to show */
+    showSpare() {
+      if (!good?.spare) return false;
+      good = {
+        ...good,
+        reply: good.spare,
+        plan: good.spare.plan,
+        spare: undefined,
+        isRemade: true,
+      };
+      return true;
+    },
+
+    /** The plan of a sock that is not on the page. @param {Partial<State>} sheet */
+    planOf(sheet) {
+      if (!answer) return undefined;
+      if (!others.has(sheet)) {
+        others.set(sheet, askFor(answer, { ...startState(), ...sheet }).good?.plan);
+      }
+      return others.get(sheet);
+    },
+  };
 }

@@ -1,4 +1,5 @@
 // The only reader of inputs: events of the form become actions of the state.
+import { bringIntoView } from './frame.js';
 import { parseQuantity, unitIn, unitsOfKind, withoutUnit } from './units.js';
 import { readWindowButton, readWindowField } from './form/chart_window.js';
 import { tieWords } from './form/build.js';
@@ -15,6 +16,7 @@ export { sheetOfRequest } from './form/requested.js';
 
 export { separatorIn } from './form/cells.js';
 export { showWindow } from './form/chart_window.js';
+export { listenFile } from './form/own_words.js';
 export { closeForm, showForm } from './form/show.js';
 export { listenStretch } from './form/stretch_line.js';
 export { examplesLeft, tellGood, tellProblems, valuesOf } from './form/tell.js';
@@ -108,7 +110,7 @@ function goTo(document, id) {
   const control = document.getElementById(id);
   control?.closest('details')?.setAttribute('open', '');
   // Not hers to change: she is shown where it stands.
-  if (control?.matches(':disabled')) return control.scrollIntoView({ block: 'center' });
+  if (control?.matches(':disabled')) return bringIntoView(control);
   control?.closest('.field')?.classList.add('at-hand');
   control?.focus();
   if (control instanceof HTMLInputElement) control.select();

@@ -16,6 +16,14 @@ function tellHeight({ documentElement, body }, view) {
   }).observe(body);
 }
 
+/** Scrolls to something in this page, and never the page around it. @param {Element} element */
+export function bringIntoView(element) {
+  const view = element.ownerDocument.defaultView;
+  const { top } = element.getBoundingClientRect();
+  // A little below the edge: what is kept in sight at the top lies over it.
+  view?.scrollTo(0, top + view.scrollY - 96);
+}
+
 /** @param {Document} document @returns {boolean} whether the frame denies the page an origin, and so nearly everything */
 export function standInFrame(document) {
   const view = /** @type {Window & typeof globalThis} */ (document.defaultView);

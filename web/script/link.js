@@ -1,6 +1,6 @@
 // Links to a sock: what stands in the address, what a link of this sock says, and what opens.
 import { saidOf, settingsOf, sheetOfLink } from './form.js';
-import { startState } from './state.js';
+import { isOfOne, isSameSock, startState } from './state.js';
 
 /** @typedef {import('./state.js').State} State */
 /** @typedef {import('./ask.js').Answer} Answer */
@@ -39,13 +39,20 @@ export function linkOfClass(answer, state) {
 }
 
 /**
- * What a link opens to. A class settles some things of a sock; the rest is as the student has it.
+ * What a link opens to. A class's link says what its socks have in common; the rest is as the student has it.
  * @param {Answer} answer @param {string} text @param {State} own
  */
 export function openLink(answer, text, own) {
   const reply = answer('link', { version: 1, text });
   if (!reply.ok) return { problem: String(reply.problems[0].code) };
   const { link } = reply;
-  const isOfClass = link.locks.length > 0 || Boolean(link.title || link.note);
-  return { made: link.echo, sheet: sheetOfLink(link, isOfClass ? own : startState()) };
+  const { totalRounds } = link.echo;
+  const isOfClass =
+    totalRounds === undefined &&
+    !link.fields.some((/** @type {{ field: string }} */ { field }) => isOfOne(field));
+  const sheet = sheetOfLink(link, isOfClass ? own : startState());
+  // A student who comes by her class's link again has what it says already.
+  const isKnown =
+    isOfClass && isSameSock({ ...own, ...sheet, name: own.name, note: own.note }, own);
+  return { made: link.echo, sheet, isKnown };
 }

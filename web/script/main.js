@@ -1,10 +1,11 @@
 // Wiring only: form -> request -> core -> reply -> drawing, one way, at every change.
-import { askExample, askFor } from './ask.js';
+import { openAsking } from './ask.js';
 import { startCore } from './core.js';
 import {
   closeForm,
   examplesLeft,
   listen,
+  listenFile,
   listenStretch,
   readDraft,
   separatorIn,
@@ -50,62 +51,24 @@ const restMs = 900;
 
 function start() {
   const keeper = openKeeper(document);
+  const asking = openAsking();
   const isOpaque = standInFrame(document);
   /** What there is to say of a link opened or made. @type {Pick<import('./view/kept.js').Kept, 'badLink' | 'made' | 'shared' | 'isClassCopied'>} */
   let link = { badLink: '' };
   let state = { ...startState(), ...keeper.sheet, lesson: keeper.lesson };
-  /** @type {import('./ask.js').Answer | undefined} not before the module has started */
-  let answer;
-  /** @type {import('./ask.js').Good | undefined} */
-  let good;
   /** @type {import('./export.js').Copied | undefined} */
   let copied;
-  /** @type {import('./form.js').Problem[]} */
-  let problems = [];
-  let trouble = '';
   /** @type {ReturnType<typeof setTimeout> | undefined} */
   let resting;
   const scaleFor = keepScale();
 
-  /** Asks the core, if it is another sock. @param {State} before */
-  function ask(before) {
-    const isSame = before.draft === state.draft && before.started === state.started;
-    if (!answer || (good && isSame)) return;
-    try {
-      const asked = askFor(answer, state);
-      problems = asked.problems;
-      good = asked.good ?? good;
-    } catch {
-      trouble = troubleText('stopped');
-    }
-  }
+  const addressNow = () => addressOf(document, linkOf(asking.answer(), state, asking.goodNow()));
+  const classAddress = () => addressOf(document, linkOfClass(asking.answer(), state));
 
-  /** The plan of a sock that is not on the page. @param {Partial<State>} sheet */
-  function planOf(sheet) {
-    try {
-      return answer && askFor(answer, { ...startState(), ...sheet }).good?.plan;
-    } catch {
-      return undefined;
-    }
-  }
-
-  const goodNow = () => (problems.length === 0 ? good : undefined);
-  const addressNow = () => addressOf(document, linkOf(answer, state, goodNow()));
-  const classAddress = () => addressOf(document, linkOfClass(answer, state));
-
-  /** @returns {import('./view/showing.js').Showing | undefined} what is on the page now */
-  function draw() {
-    const told = tellProblems(problems, state);
-    showMoment(document, state.moment);
-    showForm(document, state, told);
-    const { plan, isRemade } = good ?? {};
-    const kept = { ...keeper.tell(), ...link, state, isOpaque, plan, isRemade };
-    showKept(document, kept, {
-      socks: () => keeper.socks().map((sock) => ({ ...sock, plan: planOf(sock.sheet) })),
-      classLink: classAddress,
-    });
-    if (!good) return undefined;
-    const showing = {
+  /** What the plan's views are given. @param {import('./ask.js').Good} good */
+  function showingOf(good) {
+    const told = tellProblems(asking.problems(), state);
+    return {
       plan: good.plan,
       request: good.request,
       // The sentence says what the drawing shows: of the last good plan, in today's units.
@@ -116,37 +79,73 @@ function start() {
       examples: examplesLeft(state),
       scale: scaleFor(good.plan, good.request, state.isHeld),
       copied,
-      trouble,
+      trouble: asking.isStopped() ? troubleText('stopped') : '',
       name: state.name,
       isBegun: state.started !== undefined,
+      isRemade: good.isRemade,
     };
+  }
+
+  /** @returns {import('./view/showing.js').Showing | undefined} what is on the page now */
+  function drawPlan() {
+    const good = asking.good();
+    if (!good) return undefined;
+    const showing = showingOf(good);
     try {
       showPlan(document, showing);
       const window = windowOf(good.plan, state.window);
       showWindow(document, window, good.plan.totalRounds);
       showChart(document, showing, window);
     } catch (error) {
-      // What was kept of a begun sock looks like a plan and is none.
-      if (!good.spare) throw error;
-      good = { ...good, plan: good.spare, spare: undefined, isRemade: true };
-      return draw();
+      if (!asking.showSpare()) throw error;
+      return drawPlan();
     }
     return showing;
+  }
+
+  /** What is on the page. @type {ReturnType<typeof drawPlan>} */
+  let drawn;
+  function draw() {
+    showMoment(document, state.moment);
+    showForm(document, state, tellProblems(asking.problems(), state));
+    drawn = drawPlan();
+    const kept = { ...keeper.tell(), ...link, state, isOpaque, plan: asking.good()?.plan };
+    showKept(document, kept, {
+      socks: () => keeper.socks().map((sock) => ({ ...sock, plan: asking.planOf(sock.sheet) })),
+      classLink: classAddress,
+    });
   }
 
   /** What the address brings. What is her own stays kept beside it until she says otherwise. */
   function followLink() {
     const text = fragmentOf(document);
-    if (!answer || text === '') return;
-    const opened = openLink(answer, text, state);
+    const answer = asking.answer();
+    if (!answer) return;
+    // Back from a link that was followed while the page was open.
+    if (text === '') {
+      keeping.endVisit();
+      return;
+    }
+    const opened = openLink(answer, text, keeper.own());
     link = { badLink: opened.problem ?? '', made: opened.made };
     if (!opened.sheet) {
       draw();
       return;
     }
-    const sheet = isUntouched(state) ? undefined : keeper.visit(text, state);
-    if (isUntouched(state)) leaveLink(document);
-    act({ type: 'opened', sheet: sheet ?? opened.sheet });
+    const { moment, system } = opened.sheet;
+    if (opened.isKnown) {
+      leaveLink(document);
+      keeping.endVisit();
+      act({ type: 'opened', sheet: { moment, system }, isLink: true });
+      return;
+    }
+    const own = keeper.own();
+    if (isUntouched(own)) {
+      leaveLink(document);
+      act({ type: 'opened', sheet: opened.sheet, isLink: true });
+      return;
+    }
+    keeping.visit(text, { ...startState(), ...opened.sheet });
   }
 
   /** Said aloud a while after the last change, and not for the page's opening. @param {import('./view/showing.js').Showing | undefined} showing */
@@ -156,20 +155,20 @@ function start() {
   }
 
   const now = () => state;
-  /** @type {ReturnType<typeof draw>} what is on the page */
-  let drawn;
   /** @param {import('./state.js').Action} action */
   function act(action) {
     const before = state;
     state = reduce(state, action);
+    const isLink = 'isLink' in action;
+    const isOther = /** @type {const} */ (['draft', 'started', 'locks', 'lesson']).some(
+      (part) => state[part] !== before[part],
+    );
     // Of another sock than the one on the page now there is nothing to say.
-    const { draft, started, lesson } = before;
-    const isOther = state.draft !== draft || state.started !== started || state.lesson !== lesson;
-    if (isOther && action.type !== 'opened') link = { badLink: '' };
+    if (isOther && !isLink) link = { badLink: '' };
     if (action.type !== 'left') copied = undefined;
     keeper.keep(state);
-    ask(before);
-    drawn = draw();
+    asking.ask(state, action.type === 'turned' ? undefined : before);
+    draw();
     // A moment is said by its name; leaving a field, or coming back to the page, changes no answer.
     if (action.type === 'moment') clearTimeout(resting);
     else if (action.type !== 'left') sayLater(drawn);
@@ -182,17 +181,18 @@ function start() {
   );
   listen(document, now, act);
   listenStretch(document, now, act);
-  keeper.listen({
+  const keeping = keeper.listen({
     act,
     show: draw,
     leave: () => leaveLink(document),
     requestOf: ({ draft, started }) => started?.request ?? readDraft(draft).request,
     sheetOf: sheetOfRequest,
     begun() {
-      const plan = goodNow();
-      return plan && { request: plan.request, reply: plan.reply, round: 0, pass: 0 };
+      const good = asking.goodNow();
+      return good && { request: good.request, reply: good.reply, round: 0, pass: 0 };
     },
   });
+  listenFile(document, keeping.openFile);
   listenLinks(document, followLink);
   listenSharing(
     document,
@@ -207,13 +207,15 @@ function start() {
 
   listenExports(
     document,
-    () =>
-      drawn && good && problems.length === 0 && trouble === ''
+    () => {
+      const good = asking.goodNow();
+      return drawn && good && !asking.isStopped()
         ? { showing: drawn, reply: good.reply, separator: separatorIn(document) }
-        : undefined,
+        : undefined;
+    },
     (text) => {
       copied = text;
-      drawn = draw();
+      draw();
       say(document, copiedText(text));
     },
   );
@@ -231,11 +233,8 @@ function start() {
       showTrouble(document, troubleText(core.code));
       return;
     }
-    answer = core.answer;
-    ask(state);
-    // What was typed first may be no plan yet; the example's stays in view then, as the last good one.
-    good ??= askExample(answer);
-    drawn = draw();
+    asking.start(core.answer, state);
+    draw();
     followLink();
     performance.mark('first-answer');
   });

@@ -1,13 +1,15 @@
 // Every change is kept at once, each sock under its own name; what another tab has changed is asked about, and what
 // cannot be read is set aside.
 import { deedsOf } from './save/deeds.js';
-import { openShelf, parse, sheetIn } from './save/shelf.js';
+import { openShelf, parse } from './save/shelf.js';
 import { openStore } from './save/store.js';
-import { fromSheet, isUntouched, lessonIn, startState, toSheet } from './state.js';
+import { recallSock, rememberSock } from './save/tab.js';
+import { openVisits } from './save/visit.js';
+import { isSameSock, isUntouched, lessonIn, startState } from './state.js';
 
 /** @typedef {import('./state.js').State} State */
 /** @typedef {import('./state.js').Action} Action */
-/** @typedef {ReturnType<typeof fromSheet>} Sheet */
+/** @typedef {ReturnType<typeof import('./state.js').fromSheet>} Sheet */
 
 /**
  * @typedef {object} Hands what the keeper asks of the page
@@ -23,57 +25,73 @@ import { fromSheet, isUntouched, lessonIn, startState, toSheet } from './state.j
  * @typedef {object} Now
  * @property {string} current the id of the sock on the page, or of her own while a link's is looked at
  * @property {State} latest the sock as it stands on the page
- * @property {Map<string, State>} turned of socks that were turned away from: what can still be taken back
- * @property {Sheet} theirs what another tab has kept, until it is said which of the two holds
- * @property {{ link: string, own: State } | undefined} visit the link whose sock is looked at, and what was her own before it
- * @property {{ id: string, text: string, name: string } | undefined} removed the sock removed last, until the page is left
+ * @property {Map<string, State>} turned socks that were turned away from, as they were left
+ * @property {{ sheet: NonNullable<Sheet>, mine: State, fork: string } | undefined} question what another tab has kept of
+ *   this sock, until it is said which of the two holds; what is mine is kept as the sock `fork` meanwhile
+ * @property {import('./save/visit.js').Visit | undefined} visit
+ * @property {Array<{ id: string, state: State }>} removed since the page was opened, the last one last
  * @property {string} badFile why a file was not opened, as a code, or ''
  */
 
-const visitName = 'visit';
 const lessonName = 'lesson';
 
 /** @param {Document} document */
 export function openKeeper(document) {
-  const store = openStore(/** @type {Window} */ (document.defaultView));
+  const view = /** @type {Window} */ (document.defaultView);
+  const store = openStore(view);
   const shelf = openShelf(store);
-  const current = shelf.last() ?? shelf.newId();
+  const visits = openVisits(store);
+  const recalled = recallSock(view);
+  const current =
+    shelf.ids().find((id) => id === recalled) ?? shelf.last() ?? recalled ?? shelf.newId();
   const sheet = shelf.open(current);
+  rememberSock(view, current);
   const lesson = lessonIn(parse(store.read(lessonName)));
   /** @type {Now} */
   const now = {
     current,
     latest: { ...startState(), ...sheet, lesson },
     turned: new Map(),
-    theirs: undefined,
+    question: undefined,
     visit: undefined,
-    removed: undefined,
+    removed: [],
     badFile: '',
   };
+
+  /** Mine, beside what another tab has made of the same sock. @param {State} state */
+  function keepFork(state) {
+    const { question } = now;
+    if (!question || isSameSock(question.mine, state)) return;
+    question.fork ||= shelf.newId();
+    shelf.put(question.fork, state);
+  }
+
+  /** @param {State} state */
+  function keepOwn(state) {
+    // An untouched example is nothing to keep.
+    if (isUntouched(state) && !shelf.sheetOf(now.current)) return;
+    const theirs = shelf.keep(now.current, state);
+    if (!theirs) return;
+    now.question = { sheet: theirs, mine: startState(), fork: '' };
+    keepFork(state);
+  }
 
   return {
     /** What was kept when the page was left. */
     sheet,
     lesson,
 
+    /** Her own sock, be it on the page or not. */
+    own: () => now.visit?.own ?? now.latest,
+
     /** @param {State} state */
     keep(state) {
       if (state.lesson !== now.latest.lesson) store.put(lessonName, JSON.stringify(state.lesson));
       now.latest = state;
-      const { visit } = now;
-      if (visit) store.put(visitName, JSON.stringify({ link: visit.link, sheet: toSheet(state) }));
-      else if (!now.theirs) now.theirs = shelf.keep(now.current, state);
-    },
-
-    /**
-     * A link's sock is kept by itself, until she says whose it is to be.
-     * @param {string} link @param {State} own
-     * @returns {Sheet} what she had made of it when she left it
-     */
-    visit(link, own) {
-      now.visit = { link, own: now.visit?.own ?? own };
-      const kept = /** @type {any} */ (parse(store.read(visitName)));
-      return kept?.link === link ? fromSheet(kept.sheet) : undefined;
+      now.badFile = '';
+      if (now.visit) visits.keep(now.visit, state);
+      else if (now.question) keepFork(state);
+      else keepOwn(state);
     },
 
     /** What there is to say about it. */
@@ -81,38 +99,54 @@ export function openKeeper(document) {
       canUndo: now.latest.past.length > 0 && !now.latest.started,
       canRedo: now.latest.future.length > 0 && !now.latest.started,
       isKept: store.isKept(),
-      isElsewhere: now.theirs !== undefined,
-      aside: store.lastAside(),
+      isElsewhere: now.question !== undefined,
+      aside: store.allAside(),
       isVisit: now.visit !== undefined,
-      removed: now.removed?.name,
+      removed: now.removed[now.removed.length - 1]?.state.name,
       badFile: now.badFile,
     }),
 
     /** All socks, the one on the page as it stands there. */
-    socks: () =>
-      [...new Set([...shelf.ids(), ...(now.visit ? [] : [now.current])])].flatMap((id) => {
+    socks() {
+      const unkept = [...now.turned.keys()].filter(shelf.isUnkept);
+      const here = now.visit ? [] : [now.current];
+      return [...new Set([...shelf.ids(), ...unkept, ...here])].flatMap((id) => {
         const isOpen = id === now.current && !now.visit;
-        const kept = isOpen ? now.latest : sheetIn(shelf.textOf(id));
+        const kept = isOpen ? now.latest : (shelf.sheetOf(id) ?? now.turned.get(id));
         return kept && (isOpen || !isUntouched(kept)) ? [{ id, isOpen, sheet: kept }] : [];
-      }),
+      });
+    },
 
     /** @param {Hands} hands */
     listen(hands) {
+      const { does, visit, endVisit, openFile } = deedsOf({
+        document,
+        store,
+        shelf,
+        visits,
+        now,
+        hands,
+      });
       store.listen((name, text) => {
-        if (!now.visit && shelf.isOf(now.current, name)) now.theirs = sheetIn(text);
+        const theirs = shelf.isOf(now.current, name) ? shelf.sheetOf(now.current) : undefined;
+        if (name === lessonName && text !== null) {
+          hands.act({ type: 'lesson', lesson: lessonIn(parse(text)) });
+        } else if (theirs && !now.visit) {
+          const mine = now.question?.mine ?? now.latest;
+          const isSame = isSameSock(theirs, now.latest) && !now.question?.fork;
+          if (isSame) shelf.open(now.current);
+          now.question = isSame
+            ? undefined
+            : { sheet: theirs, mine, fork: now.question?.fork ?? '' };
+        }
         hands.show();
       });
-      const { does, openFile } = deedsOf({ document, store, shelf, now, hands });
       document.addEventListener('click', ({ target }) => {
         const button = target instanceof Element && target.closest('[data-kept]');
         if (!button || button.getAttribute('aria-disabled') === 'true') return;
         does[button.getAttribute('data-kept') ?? '']?.(button.getAttribute('data-id') ?? '');
       });
-      document.addEventListener('change', ({ target }) => {
-        const isFile = target instanceof HTMLInputElement && target.type === 'file';
-        const file = isFile ? target.files?.[0] : undefined;
-        if (file) void openFile(file);
-      });
+      return { visit, endVisit, openFile };
     },
   };
 }

@@ -8,7 +8,8 @@ export const fragmentOf = (document) => document.location.hash.slice(1);
 /** The address without it, so that a reload opens what is kept. @param {Document} document */
 export function leaveLink(document) {
   const { pathname, search } = document.location;
-  document.defaultView?.history.replaceState(null, '', pathname + search);
+  const history = document.defaultView?.history;
+  history?.replaceState(history.state, '', pathname + search);
 }
 
 /**

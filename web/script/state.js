@@ -36,8 +36,8 @@ import { isSettled, ofTheClass } from './state/settled.js';
  *   | { type: 'unit', pointer: string, unit: string, typed: string, isWritten: boolean }
  *   | { type: 'left' }
  *   | { type: 'undo' } | { type: 'redo' } | { type: 'anew' }
- *   | { type: 'opened', sheet: Partial<State> }
- *   | { type: 'turned', state: State }
+ *   | { type: 'opened', sheet: Partial<State>, isLink?: true }
+ *   | { type: 'turned', state: State, isLink?: true }
  *   | { type: 'named', name: string } | { type: 'noted', note: string }
  *   | { type: 'class left' } | { type: 'lesson', lesson: Partial<Lesson> }
  *   | { type: 'begun', started: import('./state/begun.js').Begun | undefined }
@@ -50,11 +50,11 @@ import { isSettled, ofTheClass } from './state/settled.js';
  *   | { type: 'reading removed', index: number }} Action
  */
 
-export { planOfBegun } from './state/begun.js';
+export { replyOfBegun } from './state/begun.js';
 export { windowOf } from './state/chart_window.js';
 export { isRecord } from './state/shape.js';
-export { lockOf } from './state/settled.js';
-export { fromSheet, lessonIn, lockable, toSheet } from './state/sheet.js';
+export { isOfOne, lockOf } from './state/settled.js';
+export { fromSheet, isSameSock, lessonIn, lockable, toSheet } from './state/sheet.js';
 
 export const mostReadings = 12;
 const readingParts = ['stitches', 'widthMm', 'rounds', 'heightMm'];
@@ -82,9 +82,12 @@ export function startState() {
   };
 }
 
-/** Whether nothing in it is anybody's own. @param {Pick<State, 'draft' | 'example' | 'name' | 'note'>} state */
-export const isUntouched = ({ draft, example, name, note }) =>
-  name === '' && note === '' && Object.keys(draft).every((pointer) => example[pointer]);
+/** Whether nothing in it is anybody's own. @param {import('./state/sheet.js').Sheet} state */
+export const isUntouched = ({ draft, example, name, note, locks, course, started }) =>
+  [name, note, course.title, course.note].every((text) => text === '') &&
+  locks.length === 0 &&
+  !started &&
+  Object.keys(draft).every((pointer) => example[pointer]);
 
 /** How many readings of the swatch the form has rows for; at least one. @param {Draft} draft */
 export function countReadings(draft) {

@@ -27,6 +27,8 @@ export function tieWords(place) {
   for (const part of parts) place.querySelector(`.${part}`)?.setAttribute('id', `${id}-${part}`);
   for (const control of place.querySelectorAll('[data-entry]'))
     control.setAttribute('aria-describedby', parts.map((part) => `${id}-${part}`).join(' '));
+  // No measure is longer, and what is kept has an end.
+  place.querySelector('input[type="text"]')?.setAttribute('maxlength', '200');
 }
 
 /** @param {Document} document @param {Field} field @param {string} label */

@@ -1,6 +1,6 @@
 // Between the form's draft and a link: a field's number in the unit it was typed in, or its choice. What is still the
 // example's is left out, and stands as the example's again where the link is opened.
-import { lockOf } from '../state.js';
+import { isOfOne, lockOf } from '../state.js';
 import { parseQuantity, unitsOfKind } from '../units.js';
 import { fieldsOf } from './fields.js';
 
@@ -26,15 +26,11 @@ function say(draft, isSaid) {
 /** @param {State} state */
 export const saidOf = ({ draft, example }) => say(draft, (pointer) => !example[pointer]);
 
-// What belongs to one student: her swatch, her foot, the count she took.
-const ofOne = /^\/(swatch|foot|stitchCount|pace|yarn\/substitute)(\/|$)/;
-
 /** What a class has in common: of what is the teacher's own, or settled though it is the example's. @param {State} state */
 export const settingsOf = ({ draft, example, lesson }) =>
   say(
     draft,
-    (pointer) =>
-      !ofOne.test(pointer) && (!example[pointer] || lockOf(lesson, pointer) !== undefined),
+    (pointer) => !isOfOne(pointer) && (!example[pointer] || lockOf(lesson, pointer) !== undefined),
   );
 
 /**
@@ -46,6 +42,9 @@ export const settingsOf = ({ draft, example, lesson }) =>
 export function sheetOfLink({ fields, view, system, locks, title = '', note = '' }, base) {
   const said = new Set(fields.map(({ field }) => field));
   return {
+    // Those of the reader's own sock are not this one's.
+    name: '',
+    note: '',
     draft: {
       ...base.draft,
       ...Object.fromEntries(fields.map(({ field, typed, unit }) => [field, { typed, unit }])),

@@ -43,3 +43,13 @@ export function showOwn(document, { name, note, lesson }) {
     if (what === 'view') input.checked = input.value === lesson.view;
   }
 }
+
+/** A file chosen; chosen again it is read again. @param {Document} document @param {(file: File) => unknown} open */
+export function listenFile(document, open) {
+  const input = /** @type {HTMLInputElement | null} */ (document.getElementById('open-file'));
+  input?.addEventListener('change', () => {
+    const file = input.files?.[0];
+    if (file) open(file);
+    input.value = '';
+  });
+}

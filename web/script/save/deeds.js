@@ -1,87 +1,96 @@
-// What a reader does with her socks: turn to another, remove one, put it back, begin it, take it along as a file.
+// What a reader does with her socks: turn to another, look at a link's, remove one, begin it, take it along as a file.
 import { handOver } from '../download.js';
-import { isUntouched, startState, toSheet } from '../state.js';
+import { isSameSock, isUntouched, startState } from '../state.js';
 import { fileOf, socksIn } from './file.js';
-import { sheetIn } from './shelf.js';
+import { turnsOf } from './turns.js';
 
 /** @typedef {import('../state.js').State} State */
+/** @typedef {import('./turns.js').Parts} Parts */
 
-/**
- * @param {object} parts
- * @param {Document} parts.document
- * @param {ReturnType<typeof import('./store.js').openStore>} parts.store
- * @param {ReturnType<typeof import('./shelf.js').openShelf>} parts.shelf
- * @param {import('../save.js').Now} parts.now
- * @param {import('../save.js').Hands} parts.hands
- */
-export function deedsOf({ document, store, shelf, now, hands }) {
-  const { act, show, leave, requestOf, sheetOf, begun } = hands;
-
-  /** A sock as it is kept, and as it was left here. @param {string} id @returns {State} */
-  function stateOf(id) {
-    const { system, moment, shown } = now.latest;
-    const { past, future } = now.turned.get(id) ?? startState();
-    return { ...startState(), system, shown, ...shelf.open(id), moment, past, future };
-  }
-
-  /** The example again, in today's moment and units. @returns {State} */
-  function anew() {
-    const { system, shown, moment } = now.latest;
-    return { ...startState(), system, shown, moment };
-  }
-
-  /** To another sock, the one on the page staying as it is. @param {string} id @param {State} [state] */
-  function turn(id, state = stateOf(id)) {
-    const left = now.visit?.own ?? now.latest;
-    if (now.visit) leave();
-    if (isUntouched(left)) shelf.remove(now.current);
-    else if (id !== now.current) now.turned.set(now.current, left);
-    now.visit = undefined;
-    now.theirs = undefined;
-    now.current = id;
-    shelf.open(id);
-    act({ type: 'turned', state });
-  }
-
-  /** @param {string} id */
-  function remove(id) {
-    const isOnPage = id === now.current && !now.visit;
-    const text = isOnPage ? JSON.stringify(toSheet(now.latest)) : (shelf.textOf(id) ?? '');
-    now.removed = { id, text, name: sheetIn(text)?.name ?? '' };
-    shelf.remove(id);
-    if (!isOnPage) return show();
-    const other = shelf.last();
-    now.latest = anew();
-    return other ? turn(other) : turn(shelf.newId(), now.latest);
-  }
-
-  /** @param {File} file */
-  async function openFile(file) {
-    const { sheets, problem } = await socksIn(file, sheetOf);
-    now.badFile = problem;
-    const opened = sheets.map((sheet) => {
-      const id = shelf.newId();
-      shelf.put(id, JSON.stringify(toSheet({ ...startState(), ...sheet })));
-      return { id, sheet };
-    });
-    const last = opened[opened.length - 1];
-    if (!last) return show();
-    return turn(last.id, { ...startState(), ...last.sheet, moment: now.latest.moment });
+/** @param {Parts} parts @param {(id: string) => void} turn */
+function filesOf({ document, shelf, now, hands }, turn) {
+  /** As they stand here, kept or not. */
+  function allStates() {
+    const ids = [...new Set([...shelf.ids(), ...now.turned.keys()])];
+    const kept = ids
+      .filter((id) => id !== now.current || now.visit)
+      .flatMap((id) => shelf.sheetOf(id) ?? now.turned.get(id) ?? []);
+    return [...kept.map((sheet) => ({ ...startState(), ...sheet })), now.latest];
   }
 
   /** @param {State[]} states */
   function handFile(states) {
     if (states.length === 0) return;
-    const { text, name } = fileOf(states, requestOf);
+    const { text, name } = fileOf(states, hands.requestOf);
     handOver(document, new Blob([text], { type: 'application/json' }), name);
   }
 
-  /** As they stand here, kept or not. */
-  function allStates() {
-    const others = shelf.ids().filter((id) => id !== now.current);
-    const kept = others.flatMap((id) => sheetIn(shelf.textOf(id)) ?? []);
-    const here = now.visit ? [now.visit.own, now.latest] : [now.latest];
-    return [...kept.map((sheet) => ({ ...startState(), ...sheet })), ...here];
+  return {
+    one: () => handFile([now.latest]),
+    all: () => handFile(allStates().filter((state) => !isUntouched(state))),
+
+    /** Each sock of it becomes one more on the shelf; the last is turned to. @param {File} file */
+    async open(file) {
+      const { sheets, problem } = await socksIn(file, hands.sheetOf);
+      const opened = sheets.map((sheet) => {
+        const id = shelf.newId();
+        const state = { ...startState(), ...sheet };
+        const isKept = shelf.put(id, state);
+        if (!isKept) now.turned.set(id, state);
+        return { id, isKept };
+      });
+      const last = opened[opened.length - 1];
+      if (last) turn(last.id);
+      now.badFile = opened.every(({ isKept }) => isKept) ? problem : 'no_room';
+      hands.show();
+    },
+  };
+}
+
+/** @param {Parts} parts */
+export function deedsOf(parts) {
+  const { document, store, shelf, now, hands } = parts;
+  const { act, show } = hands;
+  const { turn, anew, visit, makeMine, leaveVisit } = turnsOf(parts);
+  const files = filesOf(parts, turn);
+
+  /** @param {string} id */
+  function remove(id) {
+    const isOnPage = id === now.current && !now.visit;
+    const stored = shelf.sheetOf(id);
+    const state = isOnPage ? now.latest : { ...startState(), ...(stored ?? now.turned.get(id)) };
+    // What another tab has made of it can be put back too.
+    if (stored && !isSameSock(stored, state)) {
+      now.removed.push({ id: shelf.newId(), state: { ...startState(), ...stored } });
+    }
+    now.removed.push({ id, state });
+    shelf.remove(id);
+    now.turned.delete(id);
+    if (!isOnPage) return show();
+    now.question = undefined;
+    const other = shelf.last();
+    now.latest = anew();
+    return other ? turn(other) : turn(shelf.newId(), now.latest);
+  }
+
+  function putBack() {
+    const last = now.removed.pop();
+    if (last) shelf.put(shelf.sheetOf(last.id) ? shelf.newId() : last.id, last.state);
+    show();
+  }
+
+  /** One of the two holds; the other can be put back. @param {boolean} isMine */
+  function settle(isMine) {
+    const { question } = now;
+    if (!question) return;
+    const { sheet, fork } = question;
+    const other = isMine ? { ...startState(), ...sheet } : now.latest;
+    if (isMine || fork) now.removed.push({ id: shelf.newId(), state: other });
+    if (fork) shelf.remove(fork);
+    now.question = undefined;
+    shelf.open(now.current);
+    const { moment, system, shown } = now.latest;
+    act(isMine ? { type: 'left' } : { type: 'opened', sheet: { ...sheet, moment, system, shown } });
   }
 
   /** @type {Record<string, (id: string) => void>} by what a button says it does */
@@ -91,26 +100,16 @@ export function deedsOf({ document, store, shelf, now, hands }) {
     anew: () => act({ type: 'anew' }),
     leaveClass: () => act({ type: 'class left' }),
     begin() {
-      const started = begun();
+      const started = hands.begun();
+      // What is on her needles is hers.
+      makeMine();
       if (started) act({ type: 'begun', started });
     },
     notBegun: () => act({ type: 'begun', started: undefined }),
-    theirs() {
-      const sheet = now.theirs;
-      now.theirs = undefined;
-      shelf.open(now.current);
-      if (sheet) act({ type: 'opened', sheet });
-    },
-    mine() {
-      now.theirs = undefined;
-      shelf.open(now.current);
-      act({ type: 'left' });
-    },
-    makeMine() {
-      const isFirst = now.visit && isUntouched(now.visit.own);
-      turn(isFirst ? now.current : shelf.newId(), now.latest);
-    },
-    backToMine: () => now.visit && turn(now.current, now.visit.own),
+    theirs: () => settle(false),
+    mine: () => settle(true),
+    makeMine,
+    backToMine: leaveVisit,
     turn: (id) => turn(id),
     newSock: () => turn(shelf.newId(), anew()),
     another() {
@@ -118,17 +117,13 @@ export function deedsOf({ document, store, shelf, now, hands }) {
       turn(shelf.newId(), { ...latest, name: '', started: undefined, past: [], future: [] });
     },
     remove,
-    putBack() {
-      if (now.removed) shelf.put(now.removed.id, now.removed.text);
-      now.removed = undefined;
-      show();
-    },
-    toFile: () => handFile([now.latest]),
-    allToFile: () => handFile(allStates().filter((state) => !isUntouched(state))),
+    putBack,
+    toFile: files.one,
+    allToFile: files.all,
     aside() {
-      const blob = new Blob([store.lastAside()], { type: 'application/json' });
+      const blob = new Blob([store.allAside()], { type: 'application/json' });
       handOver(document, blob, 'twinround-set-aside.json');
     },
   };
-  return { does, openFile };
+  return { does, visit, endVisit: leaveVisit, openFile: files.open };
 }

@@ -5,8 +5,8 @@ import { fromSheet, isRecord, toSheet } from '../state.js';
 /** @typedef {import('../state.js').State} State */
 /** @typedef {ReturnType<typeof fromSheet>} Sheet */
 
-// A thousand socks are less; what is larger is not read.
-const mostBytes = 4e6;
+// More than a browser keeps; what is larger is not read.
+const mostBytes = 3e7;
 const manyVersion = 1;
 
 /** @param {string} name */

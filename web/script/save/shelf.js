@@ -1,5 +1,5 @@
 // All socks that are kept, each under an id of its own.
-import { fromSheet, toSheet } from '../state.js';
+import { fromSheet, isSameSock, toSheet } from '../state.js';
 
 /** @typedef {import('../state.js').State} State */
 /** @typedef {ReturnType<typeof fromSheet>} Sheet */
@@ -29,6 +29,8 @@ export function parse(text) {
 /** @param {string | null} text */
 export const sheetIn = (text) => fromSheet(parse(text));
 
+const textOf = (/** @type {State} */ state) => JSON.stringify(toSheet(state));
+
 /** @param {ReturnType<typeof import('./store.js').openStore>} store */
 export function openShelf(store) {
   const only = store.read(onlyName);
@@ -44,9 +46,24 @@ export function openShelf(store) {
   for (const name of store.names(prefix)) if (!sheetIn(store.read(name))) store.setAside(name);
 
   const ids = () => store.names(prefix).map((name) => name.slice(prefix.length));
+  /** Read anew only where the text is another: the same sock is then the same value. @type {Map<string, { text: string, sheet: Sheet }>} */
+  const read = new Map();
+
+  /** @param {string} id @returns {Sheet} */
+  function sheetOf(id) {
+    const text = store.read(prefix + id);
+    if (text === null) return undefined;
+    const last = read.get(id);
+    if (last?.text === text) return last.sheet;
+    const sheet = sheetIn(text);
+    read.set(id, { text, sheet });
+    return sheet;
+  }
+
   return {
     ids,
     newId,
+    sheetOf,
 
     /** The sock that was looked at last, if it is there. @returns {string | undefined} */
     last() {
@@ -54,33 +71,39 @@ export function openShelf(store) {
       return all.find((id) => id === store.read(lastName)) ?? all[all.length - 1];
     },
 
-    /** @param {string} id @returns {string | null} */
-    textOf: (id) => store.read(prefix + id),
-
     /** The one that is changed here from now on. @param {string} id @returns {Sheet} */
     open(id) {
       store.put(lastName, id);
       return sheetIn(store.open(prefix + id));
     },
 
+    /** Whether there was no room for it as it was left here. @param {string} id */
+    isUnkept: (id) => !store.isKeptAs(prefix + id),
+
     /** @param {string} id @param {State} state @returns {Sheet} what another tab has made of it meanwhile */
     keep(id, state) {
-      const text = JSON.stringify(toSheet(state));
+      const text = textOf(state);
       const theirs = store.write(prefix + id, text);
       if (theirs === undefined) return undefined;
       const sheet = sheetIn(theirs);
-      if (sheet) return sheet;
-      // Of a page that knows more than this one: neither is lost.
-      store.setAside(prefix + id);
+      if (sheet && !isSameSock(sheet, state)) return sheet;
+      // Of a page that knows more than this one: neither is lost. Of the same sock in another moment: neither is more.
+      if (!sheet) store.setAside(prefix + id);
       store.put(prefix + id, text);
       return undefined;
     },
 
-    /** @param {string} id @param {string} text */
-    put: (id, text) => store.put(prefix + id, text),
+    /** Whatever stands there. @param {string} id @param {State} state @returns {boolean} whether it is kept */
+    put(id, state) {
+      store.put(prefix + id, textOf(state));
+      return store.isKeptAs(prefix + id);
+    },
 
     /** @param {string} id */
     remove: (id) => store.remove(prefix + id),
+
+    /** Only as this tab knows it. @param {string} id */
+    removeKnown: (id) => store.removeKnown(prefix + id),
 
     /** @param {string} id @param {string} name of what was changed in another tab */
     isOf: (id, name) => name === prefix + id,

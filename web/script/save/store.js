@@ -41,7 +41,8 @@ function areaOf(view) {
 export function openStore(view) {
   const found = areaOf(view);
   const area = found ?? memory();
-  let isKept = found !== undefined;
+  /** Names whose text as it is now could not be kept. @type {Set<string>} */
+  const unkept = new Set();
   /** Texts as this tab knows them to be kept. @type {Map<string, string | null>} */
   const known = new Map();
   /** Names whose text could be neither read nor set aside: not written over. @type {Set<string>} */
@@ -56,21 +57,24 @@ export function openStore(view) {
 
   /** Over whatever is there. @param {string} name @param {string} text */
   function put(name, text) {
+    unkept.add(name);
     if (taken.has(name)) return;
     try {
       area.setItem(root + name, text);
       known.set(name, text);
-      isKept = found !== undefined && taken.size === 0;
+      unkept.delete(name);
     } catch {
-      isKept = false;
+      // Told by isKept.
     }
   }
 
   return {
     names,
 
-    /** Whether the last text was kept. */
-    isKept: () => isKept,
+    /** Whether all is kept, and for longer than the page is open. */
+    isKept: () => found !== undefined && unkept.size === 0,
+    /** @param {string} name */
+    isKeptAs: (name) => !unkept.has(name),
 
     /** @param {string} name */
     read: (name) => area.getItem(root + name),
@@ -99,6 +103,12 @@ export function openStore(view) {
     remove(name) {
       area.removeItem(root + name);
       known.delete(name);
+      unkept.delete(name);
+    },
+
+    /** Removed where it stands as this tab knows it. @param {string} name */
+    removeKnown(name) {
+      if (area.getItem(root + name) === (known.get(name) ?? null)) this.remove(name);
     },
 
     /** What cannot be read is set aside under its time, never written over. @param {string} name */
@@ -109,19 +119,21 @@ export function openStore(view) {
         area.removeItem(root + name);
       } catch {
         taken.add(name);
-        isKept = false;
+        unkept.add(name);
       }
     },
 
-    /** What was set aside last, or ''. */
-    lastAside: () => area.getItem(root + (names(aside).pop() ?? '')) ?? '',
+    /** All that was set aside: the text, or of several each under its name; '' where there is none. */
+    allAside() {
+      const texts = names(aside).map((name) => [name, area.getItem(root + name) ?? '']);
+      if (texts.length === 1) return texts[0][1];
+      return texts.length === 0 ? '' : JSON.stringify(Object.fromEntries(texts), null, 1);
+    },
 
-    /** Another tab has kept another text. @param {(name: string, text: string) => void} tell */
+    /** Another tab has written a text, or removed it. @param {(name: string, text: string | null) => void} tell */
     listen(tell) {
       view.addEventListener('storage', ({ key, newValue }) => {
-        if (!key?.startsWith(root) || newValue === null) return;
-        const name = key.slice(root.length);
-        if (newValue !== known.get(name)) tell(name, newValue);
+        if (key?.startsWith(root)) tell(key.slice(root.length), newValue);
       });
     },
   };

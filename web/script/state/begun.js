@@ -13,25 +13,31 @@ export const isBegun = (begun) =>
   Number.isInteger(begun.round) &&
   Number.isInteger(begun.pass);
 
+const isBetween = (/** @type {number} */ count, /** @type {number} */ most) =>
+  count >= 1 && count <= most;
+
 /** As long and as broad as a plan can be; more would keep the page drawing for ever. @param {any} plan */
 const isOfASize = ({ totalRounds, rounds, lines }) =>
-  totalRounds <= 2000 &&
-  rounds.every((/** @type {any} */ run) => run.rounds <= 2000 && run.stitches <= 800) &&
+  isBetween(totalRounds, 2000) &&
+  rounds.every(
+    (/** @type {any} */ run) => isBetween(run.rounds, 2000) && isBetween(run.stitches, 800),
+  ) &&
   lines.every((/** @type {any} */ { halves }) =>
-    halves.flat().every((/** @type {any} */ [, count]) => count <= 800),
+    halves.flat().every((/** @type {any} */ [, count]) => isBetween(count, 800)),
   );
 
 /**
- * The plan it was begun with, as far as it can be shown. By today's rules the core says the same again, and is
+ * The reply it was begun with, as far as it can be shown. By today's rules the core says the same again, and is
  * asked, for what was kept may have been changed by hand; of other rules what was kept holds, if it is built as a plan is.
  * @param {Begun} begun @param {Record<string, any>} today the core's reply to the same request now
- * @param {Record<string, any>} sample any reply of today's core
- * @returns {{ plan: any, spare?: any, isRemade: boolean }} `spare`: to be shown should the plan turn out to be none
+ * @param {Record<string, any>} sample any reply of today's core that holds a plan
+ * @returns {{ reply?: Record<string, any>, spare?: Record<string, any>, isRemade: boolean }} `reply`: none where there is
+ *   nothing to show; `spare`: to be shown should the other turn out to be no plan
  */
-export function planOfBegun({ reply }, today, sample) {
-  if (reply.rules === today.rules && today.ok) return { plan: today.plan, isRemade: false };
-  const spare = today.ok ? today.plan : sample.plan;
-  return isLike(spare, reply.plan) && isOfASize(reply.plan)
-    ? { plan: reply.plan, spare, isRemade: false }
-    : { plan: spare, isRemade: true };
+export function replyOfBegun({ reply }, today, sample) {
+  const now = today.ok ? today : undefined;
+  if (reply.rules === today.rules) return { reply: now, isRemade: false };
+  return isLike((now ?? sample).plan, reply.plan) && isOfASize(reply.plan)
+    ? { reply, spare: now, isRemade: false }
+    : { reply: now, isRemade: true };
 }

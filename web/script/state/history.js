@@ -1,15 +1,16 @@
-// What was there before, and what was taken back: of the draft alone, for units and moments are no work lost.
+// What was there before, and what was taken back: of the draft, the class's settings and the beginning, for units and moments are no work lost.
 
 /** @typedef {import('../state.js').State} State */
-/** @typedef {Pick<State, 'draft' | 'example' | 'locks' | 'course'>} Past */
+/** @typedef {Pick<State, 'draft' | 'example' | 'locks' | 'course' | 'started'>} Past */
 
 const mostSteps = 100;
 
-const now = (/** @type {State} */ { draft, example, locks, course }) => ({
+const now = (/** @type {State} */ { draft, example, locks, course, started }) => ({
   draft,
   example,
   locks,
   course,
+  started,
 });
 
 /**
@@ -18,7 +19,10 @@ const now = (/** @type {State} */ { draft, example, locks, course }) => ({
  * @returns {State}
  */
 export function remember(before, after, isSameField) {
-  if (after.draft === before.draft && after.locks === before.locks) return after;
+  const isSame = /** @type {const} */ (['draft', 'locks', 'started']).every(
+    (part) => after[part] === before[part],
+  );
+  if (isSame) return after;
   const past = isSameField && before.past.length > 0 ? before.past : [...before.past, now(before)];
   return { ...after, past: past.slice(-mostSteps), future: [] };
 }

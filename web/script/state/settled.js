@@ -14,8 +14,15 @@ const ofDraft = [
   'reading removed',
 ];
 
+// What belongs to one student: her swatch, her foot, the count she took, her pace, another yarn of her own.
+const ofOne = /^\/(swatch|foot|stitchCount|pace|yarn\/substitute)(\/|$)/;
+
+/** Whether a class has no say in a field. @param {string} pointer */
+export const isOfOne = (pointer) => ofOne.test(pointer);
+
 /** Which of the class's locks a field is under. @param {Pick<State, 'locks'>} state @param {string} pointer */
-export const lockOf = ({ locks }, pointer) => locks.find((lock) => pointer.startsWith(`/${lock}/`));
+export const lockOf = ({ locks }, pointer) =>
+  isOfOne(pointer) ? undefined : locks.find((lock) => pointer.startsWith(`/${lock}/`));
 
 /** @param {State} state @param {import('../state.js').Action} action */
 export function isSettled(state, action) {

@@ -9,7 +9,9 @@ import { sheetVersion, upgrade } from './sheet_versions.js';
 /** @typedef {Pick<State, 'name' | 'note' | 'draft' | 'example' | 'shown' | 'system' | 'moment' | 'locks' | 'course' | 'started'>} Sheet */
 
 // More than any sheet of ours; what is longer is not one.
-const most = { entries: 120, pointer: 64, typed: 200, unit: 8, name: 60, note: 2000 };
+const most = { entries: 120, pointer: 64, typed: 200, name: 60, note: 2000, courseNote: 280 };
+
+const units = ['', 'cm', 'in', 'mm', 'm', 'yd', 'g', 'oz', '%', 'st', 'r'];
 
 const moments = ['buy', 'count', 'knit', 'class'];
 export const lockable = ['rib', 'toe', 'yarn'];
@@ -46,7 +48,7 @@ export function lessonIn(kept) {
   const { title, note, locks, view } = /** @type {Record<string, unknown>} */ (kept ?? {});
   return {
     title: isText(title, most.name) ? title : '',
-    note: isText(note, most.note) ? note : '',
+    note: isText(note, most.courseNote) ? note : '',
     locks: lockable.filter((lock) => Array.isArray(locks) && locks.includes(lock)),
     view: typeof view === 'string' && moments.includes(view) ? view : 'count',
   };
@@ -62,7 +64,7 @@ const isTable = (value, isOne) =>
 
 /** @param {unknown} entry */
 const isEntry = (entry) =>
-  isRecord(entry) && isText(entry.typed, most.typed) && isText(entry.unit, most.unit);
+  isRecord(entry) && isText(entry.typed, most.typed) && units.includes(entry.unit);
 
 /** @param {unknown} value @param {number} longest */
 const isList = (value, longest) =>
@@ -70,7 +72,14 @@ const isList = (value, longest) =>
 
 /** @param {unknown} course */
 const isCourse = (course) =>
-  isRecord(course) && isText(course.title, most.name) && isText(course.note, most.note);
+  isRecord(course) && isText(course.title, most.name) && isText(course.note, most.courseNote);
+
+/** What a sheet says of the sock, however it is looked at. @param {Sheet} sheet */
+const sockOf = ({ name, note, draft, example, locks, course, started }) =>
+  JSON.stringify([name, note, draft, Object.keys(example).sort(), locks, course, started]);
+
+/** @param {Sheet} a @param {Sheet} b */
+export const isSameSock = (a, b) => sockOf(a) === sockOf(b);
 
 /**
  * What a sheet says, or nothing if it is none that this page can read.
@@ -85,9 +94,9 @@ export function fromSheet(kept) {
     isText(name, most.name) &&
     isText(note, most.note) &&
     isTable(draft, isEntry) &&
-    isTable(shown, (unit) => isText(unit, most.unit)) &&
+    isTable(shown, (unit) => typeof unit === 'string' && units.includes(unit)) &&
     isList(example, most.pointer) &&
-    isList(locks, most.unit) &&
+    isList(locks, most.name) &&
     isCourse(course) &&
     (started === undefined || isBegun(started));
   if (!isOurs) return undefined;
@@ -96,7 +105,9 @@ export function fromSheet(kept) {
     note,
     draft: /** @type {Draft} */ (draft),
     shown,
-    example: Object.fromEntries(example.map((/** @type {string} */ pointer) => [pointer, true])),
+    example: Object.fromEntries(
+      Object.keys(draft).flatMap((pointer) => (example.includes(pointer) ? [[pointer, true]] : [])),
+    ),
     system: system === 'inch' ? 'inch' : 'metric',
     moment: moments.includes(view) ? view : 'count',
     locks: lockable.filter((lock) => locks.includes(lock)),

@@ -22,7 +22,6 @@ import { keptButton } from './kept_button.js';
  * @property {{ stitchCount?: number, totalRounds?: number }} [made] what the link said that it comes to
  * @property {import('./showing.js').Plan} [plan]
  * @property {{ url: string, isCopied: boolean }} [shared]
- * @property {boolean} [isRemade] whether a begun sock cannot be shown as it was begun
  * @property {boolean} [isClassCopied] whether the class's link has just been copied
  */
 
@@ -111,7 +110,7 @@ export function viewKept(h, document, kept) {
     Boolean(state.started) &&
       asked(
         'begun',
-        kept.isRemade ? words.remade : words.begun,
+        words.begun,
         keptButton(h, 'another', words.another),
         keptButton(h, 'notBegun', words.notBegun),
       ),

@@ -1,5 +1,5 @@
 // How the page stands: on the example, or with something to mend, or unable to answer.
-import { pageWords } from '../../words/en.js';
+import { keptWords, pageWords } from '../../words/en.js';
 
 /** @typedef {import('./showing.js').Showing} Showing */
 /** @typedef {import('./dom.js').Make} Make */
@@ -14,7 +14,8 @@ export const markLastGood = (h, { problems, lastGood }) =>
   problems.length === 0 ? null : h('p', { class: 'last-good' }, pageWords.lastGood(lastGood));
 
 /** @param {Make} h @param {Showing} showing */
-export function viewStanding(h, { problems, examples, trouble }) {
+export function viewStanding(h, { problems, examples, trouble, isRemade }) {
+  if (isRemade) return viewTrouble(h, keptWords.remade);
   if (trouble) return viewTrouble(h, trouble);
   if (problems.length > 0) {
     const list = problems.map(({ pointer, id, name, text }) =>

@@ -16,6 +16,7 @@
  * @property {string} [name] the sock's own
  * @property {boolean} [isBegun] whether it is on the needles
  * @property {{ text: string, isCopied: boolean }} [copied] the pattern as text, once that is asked for
+ * @property {boolean} [isRemade] whether a begun sock cannot be shown as it was begun
  * @property {string} trouble what keeps the page from answering, in words, or ''
  */
 export {};

@@ -40,17 +40,26 @@ function picture(document, plan, id) {
   );
 }
 
+/** None of what was kept of a begun sock and turns out to be no plan. @param {Document} document @param {Plan} plan @param {string} id */
+function pictureOf(document, plan, id) {
+  try {
+    return picture(document, plan, id);
+  } catch {
+    return undefined;
+  }
+}
+
 /** @param {Make} h @param {Document} document @param {Sock[]} socks */
 export function viewSocks(h, document, socks) {
   return socks.map(({ id, isOpen, sheet, plan }) => {
-    const name = sheet.name || words.unnamed;
+    const name = sheet.name.trim() || words.unnamed;
     const comesTo = plan
       ? words.comesTo(String(plan.stitchCount), String(plan.totalRounds))
       : words.unfinished;
     return h(
       'li',
       { 'data-key': id, ...(isOpen ? { 'aria-current': 'true' } : {}) },
-      plan ? picture(document, plan, id) : h('span', { class: 'small-sock' }),
+      (plan && pictureOf(document, plan, id)) ?? h('span', { class: 'small-sock' }),
       h(
         'span',
         { class: 'said' },

@@ -22,7 +22,7 @@ export const keptWords = {
   begin: 'I have cast on: begin this sock',
   notBegun: 'not begun after all',
   another: 'another sock from this one',
-  removed: (/** @type {Text} */ name) => `Removed: ${name || 'a sock without a name'}.`,
+  removed: (/** @type {Text} */ name) => `Removed: ${name.trim() || 'a sock without a name'}.`,
   putBack: 'put it back',
   yourSocks: 'your socks',
 
@@ -51,6 +51,8 @@ export const keptWords = {
     not_ours:
       'That file holds no sock that this page can read: it is of another kind, or of a newer page. Nothing was opened.',
     some_unread: 'Some socks of that file could not be read. The others are among your socks.',
+    no_room:
+      'There is no room for all of that file in this browser: what could not be kept is gone when the page is closed. Save it to a file first.',
     too_large: 'That file is too large for a save file. It was not opened.',
   }),
   /** By the core's codes; nothing of the reader's own has been touched. */
