@@ -1,0 +1,25 @@
+// At the foot of the page whether it opens without a signal; under the sentence that a newer one is there.
+import { offlineWords as words } from '../../words/en.js';
+
+/** @typedef {import('./dom.js').Make} Make */
+/** @typedef {import('../offline.js').Offline & { isKept: boolean }} Offline */
+
+/** @param {Make} h @param {Offline} offline */
+export const viewOffline = (h, { isFile, isHosted, isBarred, isReady }) => [
+  isFile && words.copy,
+  isReady && words.ready,
+  isBarred && words.cannot,
+  ' ',
+  isHosted && h('a', { href: './', download: 'twinround.html', 'data-copy': '' }, words.keep),
+];
+
+/** @param {Make} h @param {Offline} offline */
+export const viewUpdate = (h, { isNewer, isKept }) => [
+  isNewer &&
+    h(
+      'p',
+      { class: 'asked' },
+      isKept ? words.newer : words.newerUnkept,
+      h('button', { type: 'button', class: 'quiet', 'data-take': '' }, words.take),
+    ),
+];
