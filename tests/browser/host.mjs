@@ -3,11 +3,13 @@ import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:f
 import http from 'node:http';
 import os from 'node:os';
 import path from 'node:path';
+import { after, afterEach, before, beforeEach } from 'node:test';
 import { setTimeout as wait } from 'node:timers/promises';
 import { fileURLToPath } from 'node:url';
 
 import { serve } from '../../tools/js/serve.mjs';
 import { stampWorker } from '../../tools/js/worker.mjs';
+import { launchChromium } from './chromium.mjs';
 
 const site = fileURLToPath(new URL('../../build/site/', import.meta.url));
 const builtPage = readFileSync(path.join(site, 'index.html'), 'utf8');
@@ -97,3 +99,26 @@ export const spoilKept = (page) =>
       await cache.put('./', new Response(text.slice(0, -9), { headers: kept.headers }));
     }
   });
+
+/** For a file of tests one browser; for each of them a host of its own, and windows that have seen nothing yet. */
+export function eachWithHost() {
+  const at = {};
+  before(async () => (at.browser = await launchChromium()));
+  after(() => at.browser.close());
+  beforeEach(async () => {
+    at.host = await openHost();
+    at.context = await at.browser.newContext({ viewport: { width: 1280, height: 900 } });
+  });
+  afterEach(async () => {
+    await at.context.close();
+    await at.host.close();
+  });
+  /** A first visit, as long as it takes to be ready. */
+  at.firstVisit = async () => {
+    const page = await at.context.newPage();
+    await visit(page, at.host.url);
+    await untilReady(page);
+    return page;
+  };
+  return at;
+}

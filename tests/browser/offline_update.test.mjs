@@ -3,29 +3,23 @@ import assert from 'node:assert/strict';
 import { mkdtempSync, rmSync } from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
-import { after, afterEach, before, beforeEach, test } from 'node:test';
+import { beforeEach, test } from 'node:test';
 import { setTimeout as wait } from 'node:timers/promises';
 
-import { launchChromium } from './chromium.mjs';
-import { isInstall, nameOf, openHost, spoilKept, untilReady, versionOf, visit } from './host.mjs';
+import {
+  eachWithHost,
+  isInstall,
+  nameOf,
+  spoilKept,
+  untilReady,
+  versionOf,
+  visit,
+} from './host.mjs';
 import { openKillable } from './killable.mjs';
 import { typeInto } from './open_page.mjs';
 
-let browser;
-before(async () => (browser = await launchChromium()));
-after(() => browser.close());
-
-let host;
-let context;
-beforeEach(async () => {
-  host = await openHost();
-  host.publish(versionOf('First'));
-  context = await browser.newContext({ viewport: { width: 1280, height: 900 } });
-});
-afterEach(async () => {
-  await context.close();
-  await host.close();
-});
+const at = eachWithHost();
+beforeEach(() => at.host.publish(versionOf('First')));
 
 const foot = 'f-foot-lengthMm';
 const notice = (page) => page.locator('[data-view="update"]');
@@ -33,9 +27,9 @@ const yes = (page) => page.getByRole('button', { name: 'take the new one' });
 const told = (page) => yes(page).waitFor();
 const keptNames = (page) => page.evaluate(() => caches.keys());
 
-async function open(where = context) {
+async function open(where = at.context) {
   const page = await where.newPage();
-  await visit(page, host.url);
+  await visit(page, at.host.url);
   await untilReady(page);
   return page;
 }
@@ -67,28 +61,28 @@ test('a newer version waits, is told, and comes with the yes; what was typed sta
   const page = await open();
   await typeInto(page, foot, '27');
   assert.equal(await notice(page).textContent(), '');
-  host.publish(versionOf('Second'));
-  await visit(page, host.url);
+  at.host.publish(versionOf('Second'));
+  await visit(page, at.host.url);
   await told(page);
   assert.match(await notice(page).textContent(), /newer version of this page is here.*stays kept/);
   assert.equal(await nameOf(page), 'First');
-  await visit(page, host.url);
+  await visit(page, at.host.url);
   assert.equal(await nameOf(page), 'First');
   await told(page);
   await take(page);
   assert.equal(await nameOf(page), 'Second');
   assert.equal(await page.inputValue(`#${foot}`), '27');
   assert.equal(await notice(page).textContent(), '');
-  host.isGone = true;
-  await visit(page, host.url);
+  at.host.isGone = true;
+  await visit(page, at.host.url);
   assert.equal(await nameOf(page), 'Second');
   assert.equal((await keptNames(page)).length, 1);
 });
 
 test('without a yes the old one stays, when every tab was closed and the browser has gone over by itself', async () => {
   const page = await open();
-  host.publish(versionOf('Second'));
-  await visit(page, host.url);
+  at.host.publish(versionOf('Second'));
+  await visit(page, at.host.url);
   await told(page);
   await page.close();
   const next = await open();
@@ -96,8 +90,8 @@ test('without a yes the old one stays, when every tab was closed and the browser
     const { waiting } = await navigator.serviceWorker.getRegistration();
     return !waiting;
   });
-  host.isGone = true;
-  await visit(next, host.url);
+  at.host.isGone = true;
+  await visit(next, at.host.url);
   assert.equal(await nameOf(next), 'First');
   await told(next);
   await take(next);
@@ -107,7 +101,7 @@ test('without a yes the old one stays, when every tab was closed and the browser
 test('of several that she did not take, the last one is offered', async () => {
   const page = await open();
   for (const name of ['Second', 'Third']) {
-    host.publish(versionOf(name));
+    at.host.publish(versionOf(name));
     assert.equal(await update(page), 'installed');
     await told(page);
   }
@@ -118,8 +112,8 @@ test('of several that she did not take, the last one is offered', async () => {
 
 test('another tab stays as it is, half a word and all, until it is asked for there', async () => {
   const [page, other] = [await open(), await open()];
-  host.publish(versionOf('Second'));
-  await visit(page, host.url);
+  at.host.publish(versionOf('Second'));
+  await visit(page, at.host.url);
   await told(page);
   await told(other);
   await other.locator(`#${foot}`).click();
@@ -136,31 +130,31 @@ test('another tab stays as it is, half a word and all, until it is asked for the
 });
 
 test('where the browser keeps nothing, the notice says what a yes would cost', async () => {
-  await context.addInitScript(() => {
+  await at.context.addInitScript(() => {
     Storage.prototype.setItem = () => {
       throw new DOMException('full', 'QuotaExceededError');
     };
   });
   const page = await open();
-  host.publish(versionOf('Second'));
-  await visit(page, host.url);
+  at.host.publish(versionOf('Second'));
+  await visit(page, at.host.url);
   await told(page);
   assert.match(await notice(page).textContent(), /loses what you typed/);
 });
 
 test('a line lost in mid-install leaves the old one whole, and the new one comes another time', async () => {
   const page = await open();
-  host.publish(versionOf('Second'));
-  host.cuts = isInstall;
+  at.host.publish(versionOf('Second'));
+  at.host.cuts = isInstall;
   assert.equal(await update(page), 'redundant');
   assert.equal(await notice(page).textContent(), '');
-  host.isGone = true;
-  await visit(page, host.url);
+  at.host.isGone = true;
+  await visit(page, at.host.url);
   assert.equal(await nameOf(page), 'First');
   await untilReady(page);
-  host.isGone = false;
-  host.cuts = () => false;
-  await visit(page, host.url);
+  at.host.isGone = false;
+  at.host.cuts = () => false;
+  await visit(page, at.host.url);
   await told(page);
   await take(page);
   assert.equal(await nameOf(page), 'Second');
@@ -172,22 +166,22 @@ test('a page that is not the worker’s own, half a publication, is refused', as
     ['First', 'Second'],
     ['Third', 'Second'],
   ]) {
-    host.publish(versionOf(served), versionOf(stamped));
+    at.host.publish(versionOf(served), versionOf(stamped));
     assert.equal(await update(page), 'redundant');
     assert.equal(await notice(page).textContent(), '');
   }
-  host.isGone = true;
-  await visit(page, host.url);
+  at.host.isGone = true;
+  await visit(page, at.host.url);
   assert.equal(await nameOf(page), 'First');
 });
 
 test('where the old one is damaged the new one stands in, whole', async () => {
   const page = await open();
   await spoilKept(page);
-  host.publish(versionOf('Second'));
+  at.host.publish(versionOf('Second'));
   assert.equal(await update(page), 'installed');
-  host.isGone = true;
-  await visit(page, host.url);
+  at.host.isGone = true;
+  await visit(page, at.host.url);
   assert.equal(await nameOf(page), 'Second');
 });
 
@@ -195,7 +189,7 @@ test('what another page of the same host keeps is left alone', async () => {
   const page = await open();
   const others = ['twinround /elsewhere/ 1', 'of somebody else'];
   await page.evaluate((names) => Promise.all(names.map((name) => caches.open(name))), others);
-  host.publish(versionOf('Second'));
+  at.host.publish(versionOf('Second'));
   assert.equal(await update(page), 'installed');
   await told(page);
   await take(page);
@@ -212,26 +206,26 @@ test('a browser killed in mid-install opens the old one, whole, and takes the ne
     await typeInto(page, foot, '27');
     // Browsers write what a page keeps to the disk some seconds later.
     await wait(6000);
-    host.publish(versionOf('Second'));
-    host.cutAfterMs = 60000;
+    at.host.publish(versionOf('Second'));
+    at.host.cutAfterMs = 60000;
     let isHalfway;
     const halfway = new Promise((resolve) => (isHalfway = resolve));
-    host.cuts = (request) => {
+    at.host.cuts = (request) => {
       if (isInstall(request)) isHalfway();
       return isInstall(request);
     };
-    await visit(page, host.url);
+    await visit(page, at.host.url);
     await halfway;
     await wait(200);
     await killable.kill();
-    host.cuts = () => false;
-    host.isGone = true;
+    at.host.cuts = () => false;
+    at.host.isGone = true;
     killable = await openKillable(profile);
     page = await open(killable.window);
     assert.equal(await nameOf(page), 'First');
     assert.equal(await page.inputValue(`#${foot}`), '27');
-    host.isGone = false;
-    await visit(page, host.url);
+    at.host.isGone = false;
+    await visit(page, at.host.url);
     await told(page);
     await take(page);
     assert.equal(await nameOf(page), 'Second');

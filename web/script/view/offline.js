@@ -4,13 +4,18 @@ import { offlineWords as words } from '../../words/en.js';
 /** @typedef {import('./dom.js').Make} Make */
 /** @typedef {import('../offline.js').Offline & { isKept: boolean }} Offline */
 
-/** @param {Make} h @param {Offline} offline */
-export const viewOffline = (h, { isFile, isHosted, isBarred, isReady }) => [
-  isFile && words.copy,
-  isReady && words.ready,
-  isBarred && words.cannot,
-  ' ',
-  isHosted && h('a', { href: './', download: 'twinround.html', 'data-copy': '' }, words.keep),
+/** @param {Offline} offline */
+function sayWhether({ isFile, isBarred, isReady }) {
+  if (isFile) return words.copy;
+  if (isReady) return words.ready;
+  return isBarred ? words.cannot : '';
+}
+
+/** One text, whatever it says, so that the link beside it stays the same. @param {Make} h @param {Offline} offline */
+export const viewOffline = (h, offline) => [
+  `${sayWhether(offline)} `,
+  offline.isHosted &&
+    h('a', { href: './', download: 'twinround.html', 'data-copy': '' }, words.keep),
 ];
 
 /** @param {Make} h @param {Offline} offline */
