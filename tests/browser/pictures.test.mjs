@@ -13,6 +13,7 @@ import { fileURLToPath } from 'node:url';
 import pixelmatch from 'pixelmatch';
 import { PNG } from 'pngjs';
 
+import { untilReady } from './host.mjs';
 import { goTo, openBrowser } from './open_page.mjs';
 
 const kept = fileURLToPath(new URL('pictures/', import.meta.url));
@@ -65,6 +66,8 @@ for (const { deviceScaleFactor, ...viewport } of widths) {
       test(`${name} is as it was looked at`, async () => {
         const { page } = await open({ viewport, deviceScaleFactor, colorScheme });
         await goTo(page, moment);
+        // The line at the foot that says so is in the picture.
+        await untilReady(page);
         const taken = await page.screenshot({ fullPage: true, animations: 'disabled' });
         await page.context().close();
         if (isMaking) writeFileSync(path.join(kept, name), taken);

@@ -10,7 +10,8 @@ import vm from 'node:vm';
 
 import { bundle } from '../../tools/js/bundle.mjs';
 import { at, fromWeb } from '../../tools/js/paths.mjs';
-import { serve } from '../../tools/js/serve.mjs';
+import { headersOf, serve } from '../../tools/js/serve.mjs';
+import { stampWorker } from '../../tools/js/worker.mjs';
 
 const { parseHTML } = fromWeb('linkedom');
 
@@ -60,7 +61,22 @@ describe('bundle', () => {
     assert.ok(policy.includes(`style-src ${hashOf(style)};`), policy);
     assert.ok(policy.startsWith("default-src 'none';"));
     assert.ok(!policy.includes("'unsafe-eval'") && !policy.includes("'unsafe-inline'"));
-    assert.ok(headers.includes(`  Content-Security-Policy: ${policy}; frame-ancestors *\n`));
+    for (const where of ['/', '/index.html']) {
+      assert.equal(
+        headersOf(headers, where)['Content-Security-Policy'],
+        `${policy}; frame-ancestors *`,
+      );
+    }
+  });
+
+  it('lets the worker ask its own host, and the page nobody', async () => {
+    const { headers } = await make();
+    const policies = ['/', '/sw.js'].map((where) => headersOf(headers, where));
+    const [page, worker] = policies.map((all) => all['Content-Security-Policy']);
+    assert.doesNotMatch(page, /connect-src/);
+    assert.equal(worker, "default-src 'none'; connect-src 'self'");
+    assert.equal(headersOf(headers, '/sw.js')['Cache-Control'], 'no-cache');
+    assert.equal(headersOf(headers, '/icons/icon.svg')['Content-Security-Policy'], undefined);
   });
 
   it('puts the policy before anything it governs', async () => {
@@ -128,7 +144,46 @@ describe('bundle', () => {
   }
 });
 
+describe('the worker', () => {
+  const source = "const stamp = '{{page}}';\nconst lostPage = '{{lost}}';\n";
+  const run = (text) => vm.runInNewContext(`${text}; ({ stamp, lostPage })`);
+
+  it('is another for every page, and knows the hash of its own', () => {
+    for (const page of ['one\n', 'two\n', 'zwei\u00e4\n']) {
+      const hash = createHash('sha256').update(page, 'utf8').digest('hex');
+      assert.equal(run(stampWorker(page, source)).stamp, hash);
+      assert.ok(stampWorker(page).includes(hash));
+    }
+  });
+
+  it('carries a page of words that loads and runs nothing', () => {
+    const { document } = parseHTML(run(stampWorker('page', source)).lostPage);
+    assert.equal(document.querySelector('[src], [href], script, style, link'), null);
+    assert.match(document.querySelector('main').textContent, /no signal/);
+  });
+
+  it('is refused where there is no place for the hash, or more than one', () => {
+    for (const wrong of [source.replace('{{page}}', ''), source + source]) {
+      assert.throws(() => stampWorker('page', wrong), /expected one place for the page/);
+    }
+  });
+});
+
 describe('serve', () => {
+  it('takes from its headers every section that names the path, and no other', () => {
+    const text = '/*\n  A: 1\n/\n  B: 2\n/x/*\n  C: 3\n/x/y\n  A: 4\n';
+    for (const [where, expected] of [
+      ['/', { A: '1', B: '2' }],
+      ['/index.html', { A: '1' }],
+      ['/x', { A: '1' }],
+      ['/x/', { A: '1', C: '3' }],
+      ['/x/y', { A: '4', C: '3' }],
+      ['/x/yz', { A: '1', C: '3' }],
+    ]) {
+      assert.deepEqual(headersOf(text, where), expected, where);
+    }
+  });
+
   it('sends the page with the headers of its own file, and nothing outside it', async () => {
     const folder = write({
       'index.html': 'hello',

@@ -90,6 +90,11 @@ const breaches = [
   ['web/script/main.js', 'void WebAssembly.compile;\n', 'touches WebAssembly: only core does'],
   ['web/script/state.js', 'localStorage.clear();\n', 'touches localStorage: only save does'],
   [
+    'web/script/state.js',
+    "navigator.serviceWorker.register('x.js');\n",
+    'touches serviceWorker: only offline does',
+  ],
+  [
     'web/script/view/knit.js',
     "const box = document.createElement('input');\nvoid box.value;\n",
     "touches an input's .value: only form does",

@@ -22,11 +22,12 @@ import { headersFor, policyFor } from './csp.mjs';
 import { loadCore } from './load_core.mjs';
 import { buildScript, buildStyle, encodeModule } from './page_parts.mjs';
 import { at, fromWeb, isProgram } from './paths.mjs';
+import { stampWorker } from './worker.mjs';
 
 const { parseHTML } = fromWeb('linkedom');
 
 // What a host serves beside the page, where web/ has it.
-const besideThePage = ['sw.js', 'app.webmanifest', 'icons'];
+const besideThePage = ['app.webmanifest', 'icons'];
 
 const mimeTypes = { '.svg': 'image/svg+xml', '.png': 'image/png', '.ico': 'image/x-icon' };
 
@@ -147,6 +148,7 @@ async function main() {
   mkdirSync(site, { recursive: true });
   writeFileSync(path.join(site, 'index.html'), html);
   writeFileSync(path.join(site, '_headers'), headers);
+  writeFileSync(path.join(site, 'sw.js'), stampWorker(html));
   for (const name of besideThePage) {
     const from = path.join(webFolder, name);
     if (existsSync(from)) cpSync(from, path.join(site, name), { recursive: true });

@@ -15,7 +15,8 @@ export function policyFor({ script, style }) {
     // 'wasm-unsafe-eval' lets bytes become a module; text still never becomes code.
     `script-src ${hashOf(script)} 'wasm-unsafe-eval'`,
     `style-src ${hashOf(style)}`,
-    'img-src data: blob:',
+    // Its own host is for the icon of the installed app alone: the page's policy governs who fetches that.
+    `img-src 'self' data: blob:`,
     `worker-src 'self'`,
     `manifest-src 'self'`,
     `base-uri 'none'`,
@@ -26,15 +27,21 @@ export function policyFor({ script, style }) {
   ].join('; ');
 }
 
+// A worker is governed by its own policy, not the page's: it asks its own host for the page, and nobody else.
+const workerPolicy = `default-src 'none'; connect-src 'self'`;
+
 /** The `_headers` file of a static host. A meta element cannot say who may frame the page. */
 export function headersFor(policy) {
+  const framed = `  Content-Security-Policy: ${policy}; frame-ancestors *`;
   return [
     '/*',
-    `  Content-Security-Policy: ${policy}; frame-ancestors *`,
     '  X-Content-Type-Options: nosniff',
     '  Referrer-Policy: no-referrer',
     // Asked again each time, answered "unchanged" most times: a mended page reaches everyone.
     '  Cache-Control: no-cache',
+    ...['/', '/index.html'].flatMap((page) => [page, framed]),
+    '/sw.js',
+    `  Content-Security-Policy: ${workerPolicy}`,
     '',
   ].join('\n');
 }

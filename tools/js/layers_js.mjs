@@ -20,6 +20,7 @@ export const mayImport = {
     'link',
     'frame',
     'export',
+    'offline',
     'first_paint',
     'drawing_file',
   ],
@@ -36,6 +37,7 @@ export const mayImport = {
   save: ['state', 'download'],
   // What is written into a file is what the views say, without their nodes.
   export: ['download', 'view', 'draw', 'words'],
+  offline: ['download'],
   core: [],
   drawing_file: ['download'],
   download: [],
@@ -51,6 +53,7 @@ const keepers = {
   WebAssembly: 'core',
   localStorage: 'save',
   sessionStorage: 'save',
+  serviceWorker: 'offline',
 };
 
 const inputTypes = new Set(['HTMLInputElement', 'HTMLSelectElement', 'HTMLTextAreaElement']);

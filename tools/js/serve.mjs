@@ -16,18 +16,29 @@ const types = {
   '.png': 'image/png',
 };
 
-/** The headers under `/*`; the site has no other section. */
-export function parseHeaders(text) {
+/**
+ * What a `_headers` file says of one path: every section that names it, a `*` at the end standing for anything.
+ * @param {string} text @param {string} pathname
+ */
+export function headersOf(text, pathname) {
   const headers = {};
+  let isMeant = false;
   for (const line of text.split('\n')) {
     const [, name, value] = /^\s+([^:\s]+):\s*(.*)$/.exec(line) ?? [];
-    if (name) headers[name] = value;
+    if (name && isMeant) headers[name] = value;
+    else if (line.startsWith('/')) {
+      const section = line.trim();
+      isMeant = section.endsWith('*')
+        ? pathname.startsWith(section.slice(0, -1))
+        : pathname === section;
+    }
   }
   return headers;
 }
 
-function fileFor(folder, url) {
-  const { pathname } = new URL(url, 'http://site');
+const pathOf = (url) => new URL(url, 'http://site').pathname;
+
+function fileFor(folder, pathname) {
   const asked = path.normalize(decodeURIComponent(pathname));
   const name = asked.endsWith('/') ? `${asked}index.html` : asked;
   // Normalized from the top, so `..` never leaves the folder; `_headers` is for the host alone.
@@ -50,12 +61,14 @@ async function respond(folder, headers, request, response) {
     return;
   }
   try {
-    const file = fileFor(folder, request.url ?? '/');
+    const pathname = pathOf(request.url ?? '/');
+    const file = fileFor(folder, pathname);
     const whole = file && (await readFile(file));
     if (!whole) throw new Error('no such file');
     const type = types[path.extname(file)] ?? 'application/octet-stream';
     const { body, said } = pack(whole, type, request.headers);
-    response.writeHead(200, { ...headers, ...said, 'Content-Type': type, Vary: 'Accept-Encoding' });
+    const asked = headersOf(headers, pathname);
+    response.writeHead(200, { ...asked, ...said, 'Content-Type': type, Vary: 'Accept-Encoding' });
     response.end(request.method === 'HEAD' ? undefined : body);
   } catch {
     response.writeHead(404, { 'Content-Type': 'text/plain' }).end('Not here.\n');
@@ -67,7 +80,7 @@ async function respond(folder, headers, request, response) {
  * @returns {Promise<{ url: string, close: () => Promise<void> }>}
  */
 export async function serve({ folder = at('build', 'site'), port = 0 } = {}) {
-  const headers = parseHeaders(await readFile(path.join(folder, '_headers'), 'utf8'));
+  const headers = await readFile(path.join(folder, '_headers'), 'utf8');
   const server = http.createServer((request, response) => {
     void respond(folder, headers, request, response);
   });

@@ -20,6 +20,7 @@ import { listenForSaving } from './drawing_file.js';
 import { listenExports } from './export.js';
 import { standInFrame } from './frame.js';
 import { linkOf, linkOfClass, openLink } from './link.js';
+import { watchOffline } from './offline.js';
 import { openKeeper } from './save.js';
 import { addressOf, fragmentOf, leaveLink, listenLinks, listenSharing } from './share.js';
 import { isUntouched, reduce, startState, windowOf } from './state.js';
@@ -39,6 +40,7 @@ import {
   showChart,
   showKept,
   showMoment,
+  showOffline,
   showPlan,
   showTrouble,
   troubleText,
@@ -237,6 +239,9 @@ function start() {
     draw();
     followLink();
     performance.mark('first-answer');
+    watchOffline(document, (offline) =>
+      showOffline(document, { ...offline, isKept: keeper.tell().isKept }),
+    );
   });
 }
 

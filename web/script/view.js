@@ -14,6 +14,7 @@ import { isInSight } from './view/moments.js';
 import { settle } from './view/morph.js';
 import { viewLesson } from './view/lesson.js';
 import { viewNote } from './view/note.js';
+import { viewOffline, viewUpdate } from './view/offline.js';
 import { viewPair } from './view/pair.js';
 import { viewSentence } from './view/sentence.js';
 import { viewSheet } from './view/sheet.js';
@@ -109,6 +110,12 @@ export function showKept(document, kept, { socks, classLink }) {
   fill(document, 'lesson', () => viewLesson(h, document, classLink(), kept.isClassCopied));
   if (document.getElementById('socks')?.hasAttribute('open'))
     fill(document, 'socks', () => viewSocks(h, document, socks()));
+}
+
+/** @param {Document} document @param {import('./view/offline.js').Offline} offline */
+export function showOffline(document, offline) {
+  fill(document, 'offline', () => viewOffline(maker(document), offline));
+  fill(document, 'update', () => viewUpdate(maker(document), offline));
 }
 
 /** The sheet for paper, or nothing while a field is wrong. @param {Document} document @param {Showing | undefined} showing @param {string} url of the sock's link */

@@ -29,5 +29,6 @@ export {
 } from './en/working.js';
 export { fitLines } from './en/working_lines_fit.js';
 export { makingLines } from './en/working_lines_making.js';
+export { offlineWords } from './en/offline.js';
 export { numberWords } from './en/working_numbers.js';
 export { swatchWords } from './en/swatch.js';
