@@ -68,6 +68,11 @@ for (const { deviceScaleFactor, ...viewport } of widths) {
         await goTo(page, moment);
         // The line at the foot that says so is in the picture.
         await untilReady(page);
+        // The address is another one every time, and so is its code.
+        await page.evaluate(() => {
+          for (const node of document.querySelectorAll('.lesson .qr, #lesson-link'))
+            node.style.visibility = 'hidden';
+        });
         const taken = await page.screenshot({ fullPage: true, animations: 'disabled' });
         await page.context().close();
         if (isMaking) writeFileSync(path.join(kept, name), taken);
