@@ -17,6 +17,12 @@ const builtPage = readFileSync(path.join(site, 'index.html'), 'utf8');
 /** The built page as another version of it: its script and style, and so its policy, are the same. */
 export const versionOf = (name) => builtPage.replace('<h1>Twinround</h1>', `<h1>${name}</h1>`);
 
+/** To the byte as it is sent, compressed as the browser takes it. @returns {Promise<http.IncomingMessage>} */
+const ask = (url, headers) =>
+  new Promise((resolve, reject) => {
+    http.get(url, { headers }, resolve).on('error', reject);
+  });
+
 export async function openHost() {
   const folder = mkdtempSync(path.join(os.tmpdir(), 'twinround-host-'));
   cpSync(site, folder, { recursive: true });
@@ -51,15 +57,10 @@ export async function openHost() {
       return;
     }
     host.asked.push(request.url);
-    const answer = await fetch(new URL(request.url, inner.url), {
-      headers: { 'accept-encoding': 'identity' },
-    });
-    const body = Buffer.from(await answer.arrayBuffer());
-    const headers = { ...Object.fromEntries(answer.headers), 'content-length': body.length };
-    for (const ofTheLine of ['transfer-encoding', 'connection', 'keep-alive']) {
-      delete headers[ofTheLine];
-    }
-    response.writeHead(answer.status, headers);
+    const answer = await ask(new URL(request.url, inner.url), request.headers);
+    const body = Buffer.concat(await answer.toArray());
+    const { 'transfer-encoding': _chunked, ...headers } = answer.headers;
+    response.writeHead(answer.statusCode, { ...headers, 'content-length': body.length });
     if (host.cuts(request)) {
       response.write(body.subarray(0, body.length / 2));
       await wait(host.cutAfterMs, undefined, { ref: false });

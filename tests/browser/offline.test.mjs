@@ -110,9 +110,12 @@ test('without a network it has the policy that it came with', async () => {
 
 test('a damaged copy is mended from the network, unnoticed', async () => {
   const page = await at.firstVisit();
+  const kept = () => page.evaluate(async () => (await caches.match('./')).text());
   await spoilKept(page);
+  assert.notEqual(await kept(), versionOf('Twinround'));
   await visit(page, at.host.url);
   await untilReady(page);
+  assert.equal(await kept(), versionOf('Twinround'));
   at.host.isGone = true;
   await visit(page, at.host.url);
   assert.equal(await nameOf(page), 'Twinround');
