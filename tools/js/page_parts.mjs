@@ -39,6 +39,7 @@ export async function buildScript(webFolder, src) {
     bundle: true,
     write: false,
     format: 'iife',
+    minifySyntax: true,
     charset: 'utf8',
     legalComments: 'none',
     logLevel: 'warning',
@@ -46,7 +47,9 @@ export async function buildScript(webFolder, src) {
     loader,
   });
   // Looking at it three times finds what a single pass leaves behind: 1.6 kB of the page.
-  const { code } = await terser.minify(result.outputFiles[0].text, { compress: { passes: 3 } });
+  const { code } = await terser.minify(result.outputFiles[0].text, {
+    compress: { passes: 3, keep_fargs: false },
+  });
   return code.trim();
 }
 

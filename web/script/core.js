@@ -8,6 +8,10 @@ import { startModule } from './core/module.js';
 /** @returns {Promise<Started | NotStarted>} */
 export async function startCore() {
   if (typeof WebAssembly !== 'object') return { ok: false, code: 'noWebAssembly' };
+  // The bytes stand behind the script, so that on a slow line the fields answer to the hand before those have come.
+  if (document.readyState === 'loading') {
+    await new Promise((resolve) => document.addEventListener('DOMContentLoaded', resolve));
+  }
   try {
     // One byte in the low eight bits of each character, which is all that the array keeps. By hand: a callback
     // for every letter takes a phone 50 ms.

@@ -17,16 +17,13 @@ export const frameFor = (url) =>
   sandbox="allow-scripts allow-same-origin allow-forms allow-popups allow-modals allow-downloads"
   allow="web-share; clipboard-write; screen-wake-lock"></iframe>`;
 
-// A page's own script may not hold the word for a script's tag, or the page would end there.
-const tag = String.fromCharCode(60);
-
-export const linesForHost = `${tag}script>
+export const linesForHost = `<script>
 addEventListener('message', ({ source, data }) => {
   const frame = document.getElementById('twinround');
   const height = data && data.twinround && data.twinround.height;
   if (source === frame.contentWindow && height > 0) frame.style.height = height + 'px';
 });
-${tag}/script>`;
+</script>`;
 
 /** @param {Make} h @param {Document} document @param {string} url @param {boolean} [isCopied] */
 export function viewLesson(h, document, url, isCopied = false) {
