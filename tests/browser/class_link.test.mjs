@@ -66,7 +66,7 @@ test('a student keeps her own foot and swatch under the class’s settings', asy
   assert.equal(await page.inputValue('#f-foot-lengthMm'), '22');
   assert.equal(await page.inputValue('#f-swatch-readings-0-stitches'), '24');
   assert.equal(await page.inputValue('#f-rib-knit'), '3');
-  await press(page, 'make it mine');
+  await press(page, 'add it to my socks');
   await page.reload();
   await page.waitForFunction(answered);
   assert.equal(await page.locator('#f-rib-knit').isDisabled(), true);

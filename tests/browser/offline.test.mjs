@@ -70,7 +70,7 @@ test('it opens where the browser says that it is offline, at a link, with a ? an
     await visit(page, `${at.host.url}${there}${hash}`);
     assert.equal(page.url(), `${at.host.url}${there}${hash}`);
     assert.equal(await page.inputValue(`#${foot}`), '27', there);
-    await page.getByRole('button', { name: 'back to mine' }).click();
+    await page.getByRole('button', { name: 'back to my own' }).click();
     assert.equal(await page.inputValue(`#${foot}`), '22', there);
   }
 });

@@ -65,7 +65,7 @@ test('one’s own sock stays kept beside a link’s, until one says otherwise', 
   await typeInto(page, foot, '22');
   await follow(page, url);
   assert.equal(await page.inputValue(`#${foot}`), '28');
-  assert.match(await page.textContent('[data-key="visit"]'), /Yours is kept/);
+  assert.match(await page.textContent('[data-key="visit"]'), /Your own sock is kept/);
   // What she tries on the link's sock is there again when she comes back to the link…
   await typeInto(page, 'f-legHeightMm', '18');
   await follow(page, url);
@@ -74,11 +74,11 @@ test('one’s own sock stays kept beside a link’s, until one says otherwise', 
   await follow(page, url.split('#')[0]);
   assert.equal(await page.inputValue(`#${foot}`), '22');
   await follow(page, url);
-  await page.getByRole('button', { name: 'back to mine' }).click();
+  await page.getByRole('button', { name: 'back to my own' }).click();
   assert.equal(await page.inputValue(`#${foot}`), '22');
   assert.equal(new URL(page.url()).hash, '');
   await follow(page, url);
-  await page.getByRole('button', { name: 'make it mine' }).click();
+  await page.getByRole('button', { name: 'add it to my socks' }).click();
   assert.equal(new URL(page.url()).hash, '');
   await page.reload();
   await page.waitForFunction(answered);

@@ -186,8 +186,34 @@ test('a file holds the sock as typed and the request it makes, and opens as anot
   const { page: third } = await open();
   await openShelf(third);
   await give(third, 'all.json', all);
-  await third.locator('#socks li strong', { hasText: 'for Ilse' }).waitFor();
+  await third.getByText('2 opened.').waitFor();
   assert.deepEqual(await names(third), ['own', 'for Ilse']);
+  // The same file again brings nothing twice.
+  await give(third, 'all.json', all);
+  await third.getByText('0 opened; 2 here already.').waitFor();
+  assert.deepEqual(await names(third), ['own', 'for Ilse']);
+});
+
+test('a plan taken along as data opens again', async () => {
+  const { page } = await open();
+  await typeInto(page, 'f-foot-ballGirthMm', '26');
+  const note = await readNote(page);
+  await page.locator('#along summary').click();
+  const waiting = page.waitForEvent('download');
+  await page.locator('[data-export="json"]').click();
+  const text = readFileSync(await (await waiting).path(), 'utf8');
+  const { page: other } = await open();
+  await openShelf(other);
+  await give(other, 'plan.json', text);
+  await other.getByText('1 opened.').waitFor();
+  assert.deepEqual(await readNote(other), note);
+});
+
+test('the name of the sock on the page, and the way to the others, stand at the top', async () => {
+  const { page } = await open();
+  await make(page, 'for Ilse', '23');
+  await again(page);
+  assert.match(await page.textContent('[data-key="steps"]'), /^for Ilse.*your socks$/);
 });
 
 test('a request written by hand opens as a sock', async () => {

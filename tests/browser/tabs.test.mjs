@@ -152,7 +152,7 @@ test('what another tab makes of one’s own during a visit is not written over',
   const other = await openTab(page, address);
   assert.equal(await other.inputValue(`#${foot}`), '22');
   await typeInto(other, foot, '25');
-  await press(page, 'back to mine');
+  await press(page, 'back to my own');
   await page.getByText('changed in another tab').waitFor();
   assert.deepEqual(await keptFeet(page), ['25', '22']);
 });
@@ -165,7 +165,7 @@ test('what was tried on one link’s sock is kept when another link is followed,
   await typeInto(page, foot, '31.5');
   await page.evaluate((hash) => (location.hash = hash), second.split('#')[1]);
   await page.waitForFunction((id) => document.getElementById(id).value === '30', foot);
-  await press(page, 'back to mine');
+  await press(page, 'back to my own');
   assert.deepEqual(await keptFeet(page), ['22', '31.5']);
   // Followed again, a link says what it says.
   await follow(page, first);

@@ -30,6 +30,7 @@ import { isSameSock, isUntouched, lessonIn, startState } from './state.js';
  *   this sock, until it is said which of the two holds; what is mine is kept as the sock `fork` meanwhile
  * @property {import('./save/visit.js').Visit | undefined} visit
  * @property {Array<{ id: string, state: State }>} removed since the page was opened, the last one last
+ * @property {{ count: number, known: number } | undefined} opened socks of the last file: made, and here already
  * @property {string} badFile why a file was not opened, as a code, or ''
  */
 
@@ -55,6 +56,7 @@ export function openKeeper(document) {
     question: undefined,
     visit: undefined,
     removed: [],
+    opened: undefined,
     badFile: '',
   };
 
@@ -89,6 +91,7 @@ export function openKeeper(document) {
       if (state.lesson !== now.latest.lesson) store.put(lessonName, JSON.stringify(state.lesson));
       now.latest = state;
       now.badFile = '';
+      now.opened = undefined;
       if (now.visit) visits.keep(now.visit, state);
       else if (now.question) keepFork(state);
       else keepOwn(state);
@@ -103,7 +106,9 @@ export function openKeeper(document) {
       aside: store.allAside(),
       isVisit: now.visit !== undefined,
       removed: now.removed[now.removed.length - 1]?.state.name,
+      opened: now.opened,
       badFile: now.badFile,
+      hasSocks: shelf.ids().length > 0,
     }),
 
     /** All socks, the one on the page as it stands there. */

@@ -80,7 +80,15 @@ function showEntry(document, place, field, state) {
     entry.toggleAttribute('disabled', isLocked);
   setText(
     place.querySelector('.mark'),
-    isLocked ? formWords.ofClass : isGuessed ? formWords.guessed : isExample ? mark : '',
+    state.started
+      ? formWords.begun
+      : isLocked
+        ? formWords.ofClass
+        : isGuessed
+          ? formWords.guessed
+          : isExample
+            ? mark
+            : '',
   );
 }
 

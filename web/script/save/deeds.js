@@ -32,7 +32,9 @@ function filesOf({ document, shelf, now, hands }, turn) {
     /** Each sock of it becomes one more on the shelf; the last is turned to. @param {File} file */
     async open(file) {
       const { sheets, problem } = await socksIn(file, hands.sheetOf);
-      const opened = sheets.map((sheet) => {
+      const here = allStates();
+      const anew = sheets.filter((sheet) => !here.some((one) => isSameSock(one, sheet)));
+      const opened = anew.map((sheet) => {
         const id = shelf.newId();
         const state = { ...startState(), ...sheet };
         const isKept = shelf.put(id, state);
@@ -41,6 +43,7 @@ function filesOf({ document, shelf, now, hands }, turn) {
       });
       const last = opened[opened.length - 1];
       if (last) turn(last.id);
+      now.opened = { count: opened.length, known: sheets.length - opened.length };
       now.badFile = opened.every(({ isKept }) => isKept) ? problem : 'no_room';
       hands.show();
     },
@@ -98,7 +101,7 @@ export function deedsOf(parts) {
     undo: () => act({ type: 'undo' }),
     redo: () => act({ type: 'redo' }),
     anew: () => act({ type: 'anew' }),
-    leaveClass: () => act({ type: 'class left' }),
+    leaveClass: () => (now.visit ? leaveVisit() : act({ type: 'class left' })),
     begin() {
       const started = hands.begun();
       // What is on her needles is hers.
@@ -114,7 +117,14 @@ export function deedsOf(parts) {
     newSock: () => turn(shelf.newId(), anew()),
     another() {
       const { latest } = now;
-      turn(shelf.newId(), { ...latest, name: '', started: undefined, past: [], future: [] });
+      turn(shelf.newId(), {
+        ...latest,
+        name: '',
+        note: '',
+        started: undefined,
+        past: [],
+        future: [],
+      });
     },
     remove,
     putBack,

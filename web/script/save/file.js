@@ -24,8 +24,8 @@ export function fileOf(states, requestOf) {
 /** @param {unknown} value @param {(request: unknown) => Sheet} sheetOf @returns {Sheet} */
 function sheetFrom(value, sheetOf) {
   if (!isRecord(value)) return undefined;
-  // A request by itself, written by hand or by another program.
-  if (value.kind === undefined) return sheetOf(value);
+  // A request by itself, written by hand or by another program, or with the reply it got.
+  if (value.kind === undefined) return sheetOf(isRecord(value.request) ? value.request : value);
   return fromSheet(value) ?? (isRecord(value.draft) ? undefined : sheetOf(value.request));
 }
 

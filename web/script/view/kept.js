@@ -14,6 +14,8 @@ import { keptButton } from './kept_button.js';
  * @property {boolean} isElsewhere whether another tab has kept another sheet
  * @property {string} aside a text that could not be read
  * @property {string} badLink why a link could not be opened, as the core's code, or ''
+ * @property {boolean} hasSocks
+ * @property {{ count: number, known: number }} [opened] socks of the last file: made, and here already
  * @property {string} badFile why a file could not, or ''
  * @property {boolean} isVisit whether what is shown came by a link and is not her own yet
  * @property {boolean} isOpaque whether a frame denies the page nearly everything
@@ -79,7 +81,7 @@ const viewShared = (h, document, { url, isCopied }) =>
 export function viewKept(h, document, kept) {
   const { canUndo, canRedo, isKept, isElsewhere, aside, badLink, badFile, isVisit, isOpaque } =
     kept;
-  const { removed, shared, state } = kept;
+  const { removed, shared, state, hasSocks, opened } = kept;
   const madeAs = sayMadeAs(kept);
   const asked = (/** @type {string} */ key, /** @type {import('./dom.js').Child[]} */ ...said) =>
     h('p', { class: 'asked', 'data-key': key }, said);
@@ -87,17 +89,21 @@ export function viewKept(h, document, kept) {
     h('p', { class: 'asked', role: 'alert', 'data-key': key }, said);
   const share = h('button', { type: 'button', class: 'quiet', 'data-share': '' }, words.share);
   return [
-    (canUndo || canRedo) &&
+    (canUndo || canRedo || hasSocks) &&
       h(
         'p',
         { class: 'steps-back', 'data-key': 'steps' },
-        keptButton(h, 'undo', words.undo, { isOn: canUndo }),
-        keptButton(h, 'redo', words.redo, { isOn: canRedo }),
-        keptButton(h, 'anew', words.anew),
+        state.name.trim() && h('strong', {}, state.name),
+        (canUndo || canRedo) && [
+          keptButton(h, 'undo', words.undo, { isOn: canUndo }),
+          keptButton(h, 'redo', words.redo, { isOn: canRedo }),
+          keptButton(h, 'anew', words.anew),
+        ],
         h('a', { href: '#socks' }, words.yourSocks),
       ),
     badLink !== '' && alarm('bad-link', words.badLink[badLink] ?? words.badLink.link_not_ours),
     badFile !== '' && alarm('bad-file', words.badFile[badFile]),
+    opened && asked('opened', words.opened(opened.count, opened.known)),
     isVisit &&
       asked(
         'visit',
@@ -112,7 +118,8 @@ export function viewKept(h, document, kept) {
         'begun',
         words.begun,
         keptButton(h, 'another', words.another),
-        keptButton(h, 'notBegun', words.notBegun),
+        // In Knit it stands where it was begun.
+        state.moment !== 'knit' && keptButton(h, 'notBegun', words.notBegun),
       ),
     shared && viewShared(h, document, shared),
     isElsewhere &&

@@ -79,6 +79,21 @@ function cuff(h, showing) {
   ];
 }
 
+/** From here on it is on her needles; and the way back, at the same place. @param {Make} h @param {Showing} showing */
+function beginIt(h, { isBegun, problems, examples }) {
+  const said = isBegun
+    ? keptWords.begun
+    : examples.length > 0 && keptWords.stillExample(examples.join(', '));
+  return h(
+    'p',
+    { class: 'print-it' },
+    isBegun
+      ? keptButton(h, 'notBegun', keptWords.notBegun)
+      : keptButton(h, 'begin', keptWords.begin, { isOn: problems.length === 0 }),
+    said && h('span', { class: 'aside' }, said),
+  );
+}
+
 /** @param {Make} h @param {Showing} showing */
 export function viewKnit(h, showing) {
   const { plan } = showing;
@@ -88,12 +103,7 @@ export function viewKnit(h, showing) {
     markLastGood(h, showing),
     h('p', {}, words.noHeel),
     printButton(h, 'sheet', sheetWords.print, sheetWords.printNote),
-    !showing.isBegun &&
-      h(
-        'p',
-        { class: 'print-it' },
-        keptButton(h, 'begin', keptWords.begin, { isOn: showing.problems.length === 0 }),
-      ),
+    beginIt(h, showing),
     h(
       'div',
       { class: 'columns knit' },

@@ -14,7 +14,7 @@ export const markLastGood = (h, { problems, lastGood }) =>
   problems.length === 0 ? null : h('p', { class: 'last-good' }, pageWords.lastGood(lastGood));
 
 /** @param {Make} h @param {Showing} showing */
-export function viewStanding(h, { problems, examples, trouble, isRemade }) {
+export function viewStanding(h, { problems, examples, trouble, isBegun, isRemade }) {
   if (isRemade) return viewTrouble(h, keptWords.remade);
   if (trouble) return viewTrouble(h, trouble);
   if (problems.length > 0) {
@@ -36,8 +36,10 @@ export function viewStanding(h, { problems, examples, trouble, isRemade }) {
     ];
   }
   const text =
-    examples.length === 0
-      ? pageWords.allOwn
+    isBegun || examples.length === 0
+      ? isBegun
+        ? ''
+        : pageWords.allOwn
       : `${pageWords.exampleIs} ${pageWords.exampleLeft(examples.join(', '))}`;
   return [h('p', { class: 'standing-text', 'data-key': 'standing' }, text)];
 }

@@ -198,6 +198,7 @@ export const formWords = {
   usual: 'usual',
   guessed: 'guessed from the foot',
   ofClass: 'set by the class',
+  begun: 'begun: it stays',
   stranger: 'not yours yet',
   // The parts of the sheet by the first step of their pointers.
   part: /** @type {Record<string, string>} */ ({

@@ -20,11 +20,15 @@ export const keptWords = {
   remade:
     'This sock is begun, but what was kept of it cannot be shown. What you see is what today’s rules make of it: hold it against what is on your needles.',
   begin: 'I have cast on: begin this sock',
+  stillExample: (/** @type {Text} */ parts) => `Still the example’s, not yours: ${parts}.`,
   notBegun: 'not begun after all',
   another: 'another sock from this one',
   removed: (/** @type {Text} */ name) => `Removed: ${name.trim() || 'a sock without a name'}.`,
   putBack: 'put it back',
   yourSocks: 'your socks',
+
+  opened: (/** @type {number} */ n, /** @type {number} */ known) =>
+    `${n} opened${known > 0 ? `; ${known} here already` : ''}.`,
 
   course: 'From your class',
   settled: (/** @type {Text[]} */ parts) => `Set by the class: ${parts.join(', ')}.`,
@@ -38,9 +42,9 @@ export const keptWords = {
   copied: 'Copied. Whoever opens it sees this sock; nothing is sent anywhere else.',
   byHand: 'To be copied: whoever opens it sees this sock.',
 
-  visit: 'This sock came by a link. Yours is kept as it was.',
-  makeMine: 'make it mine',
-  backToMine: 'back to mine',
+  visit: 'This came by a link. Your own sock is kept as it was.',
+  makeMine: 'add it to my socks',
+  backToMine: 'back to my own',
   madeAs: (/** @type {Text} */ was, /** @type {Text} */ is) =>
     `The link was made as ${was}; here it comes to ${is}.`,
   counts: (/** @type {number} */ stitches, /** @type {number} */ rounds) =>

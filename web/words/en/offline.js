@@ -4,7 +4,7 @@ export const offlineWords = {
   ready: 'Ready: from now on this page opens without a signal.',
   cannot: 'This browser opens the page only with a signal. A copy opens without:',
   copy: 'This is a copy kept on a disk: it works without a signal.',
-  keep: 'keep a copy',
+  keep: 'keep a copy of this page',
   newer: 'A newer version of this page is here. What you typed stays kept.',
   newerUnkept:
     'A newer version of this page is here. This browser keeps nothing: taking it loses what you typed.',
