@@ -42,10 +42,13 @@ test('the hand on the link to keep a copy stays there as the page becomes ready'
   });
   const page = await at.context.newPage();
   await visit(page, at.host.url);
-  await page.getByRole('link', { name: 'keep a copy' }).focus();
+  await page.getByRole('link', { name: 'keep a copy of this page' }).focus();
   await page.evaluate(() => globalThis.letItStart());
   await untilReady(page);
-  assert.equal(await page.evaluate(() => document.activeElement.textContent), 'keep a copy');
+  assert.equal(
+    await page.evaluate(() => document.activeElement.textContent),
+    'keep a copy of this page',
+  );
 });
 
 test('the first answer does not wait for it', async () => {
@@ -92,7 +95,11 @@ test('a visit asks for the page, its worker and what that keeps, and nobody for 
   await visit(page, at.host.url);
   await untilReady(page);
   await page.waitForTimeout(3000);
-  assert.deepEqual(at.host.asked, ['/sw.js']);
+  // When the browser looks for a newer worker is its own affair.
+  assert.deepEqual(
+    at.host.asked.filter((asked) => asked !== '/sw.js'),
+    [],
+  );
 });
 
 test('without a network it has the policy that it came with', async () => {
@@ -154,7 +161,7 @@ test('the copy to keep is the very page, without a network too', async () => {
   const page = await at.firstVisit();
   at.host.isGone = true;
   const download = page.waitForEvent('download');
-  await page.getByRole('link', { name: 'keep a copy' }).click();
+  await page.getByRole('link', { name: 'keep a copy of this page' }).click();
   const copy = await download;
   assert.equal(copy.suggestedFilename(), 'twinround.html');
   assert.equal(readFileSync(await copy.path(), 'utf8'), versionOf('Twinround'));

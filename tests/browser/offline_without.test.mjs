@@ -19,7 +19,7 @@ test('a browser that has no workers is told so, and the copy is the way', async 
     document.querySelector('[data-view="offline"]').textContent.includes('only with a signal'),
   );
   const download = page.waitForEvent('download');
-  await page.getByRole('link', { name: 'keep a copy' }).click();
+  await page.getByRole('link', { name: 'keep a copy of this page' }).click();
   const kept = await (await download).path();
   assert.equal(readFileSync(kept, 'utf8'), versionOf('Twinround'));
 });

@@ -121,7 +121,7 @@ describe('bundle', () => {
     assert.equal(document.querySelector('[src]'), null);
     assert.match(
       document.querySelector('link[rel=icon]').getAttribute('href'),
-      /^data:image\/svg\+xml;base64,/,
+      /^data:image\/svg\+xml,%3Csvg /,
     );
     assert.equal(document.querySelector('pre').textContent, 'a\n  b');
     assert.ok(html.includes('viewBox="0 0 1 1"'));
