@@ -114,6 +114,8 @@ Result<Adjustment> adjust(const AdjustRequest& request) {
 
   PlanRequest known = request.plan;
   known.known_gauge = adjustment.gauge.gauge;
+  // A count of her own says what ease she wants.
+  if (request.plan.stitch_count) known.girth_ease = planned.girth_ease;
   known.stitch_count = planned.stitches.value();
   const Result<Plan> kept = make_plan(known);
   if (kept.ok()) {
@@ -133,7 +135,7 @@ Result<Adjustment> adjust(const AdjustRequest& request) {
     adjustment.ways.push_back(anew);
   }
   if (adjustment.ways.empty()) return kept.problems();
-  adjustment.advised = advice_among(adjustment.ways, request.plan.girth_ease);
+  adjustment.advised = advice_among(adjustment.ways, known.girth_ease);
   return adjustment;
 }
 

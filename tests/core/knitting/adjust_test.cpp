@@ -43,6 +43,15 @@ TEST(Adjust, AToeLikeTheSwatchIsKept) {
   EXPECT_EQ(keep.lost.value(), 0);
 }
 
+TEST(Adjust, ACountOfHerOwnIsKeptToTheEaseSheChoseWithIt) {
+  AdjustRequest request = in_the_toe(20, 101.6, 14, 50.8);
+  request.plan.stitch_count = 44;
+  const Adjustment same = adjusted(request);
+  EXPECT_EQ(same.advised, Remedy::keep);
+  ASSERT_EQ(same.ways.size(), 1u);
+  EXPECT_EQ(same.ways.front().stitches.value(), 44);
+}
+
 TEST(Adjust, ATighterHandIsToldAnotherCountAndWhatItCosts) {
   // 23 stitches over 4 in where the swatch had 20: weighed about 21, and 44 are advised.
   const Adjustment tighter = adjusted(in_the_toe(23, 101.6, 14, 50.8));
