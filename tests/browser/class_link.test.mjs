@@ -2,15 +2,12 @@
 import assert from 'node:assert/strict';
 import { after, before, test } from 'node:test';
 
-import { goTo, openBrowser, readNote, typeInto } from './open_page.mjs';
+import { answered, follow, goTo, openBrowser, press, readNote, typeInto } from './open_page.mjs';
 
 let open;
 let end;
 before(async () => ({ open, end } = await openBrowser()));
 after(() => end());
-
-const answered = () => performance.getEntriesByName('first-answer').length > 0;
-const press = (page, name) => page.getByRole('button', { name, exact: true }).first().click();
 
 /** A class's link, made as a teacher makes it. */
 async function teach({ rib = '3', title = 'Tuesday class', note = 'Wash the swatch.', locks }) {
@@ -22,12 +19,6 @@ async function teach({ rib = '3', title = 'Tuesday class', note = 'Wash the swat
   await page.locator('#lesson-note').fill(note);
   for (const lock of locks ?? []) await page.locator(`[data-lesson="${lock}"]`).check();
   return { page, url: await page.inputValue('#lesson-link') };
-}
-
-async function follow(page, url) {
-  await page.goto('about:blank');
-  await page.goto(url);
-  await page.waitForFunction(answered);
 }
 
 test('what the class settles is seen, is not to be changed, and is left with one tap', async () => {
@@ -133,6 +124,12 @@ test('her class’s link followed again finds the sock that she has', async () =
   assert.equal(await page.locator('[data-key="visit"]').count(), 0);
   assert.equal(await page.inputValue('#f-foot-lengthMm'), '22');
   assert.equal(new URL(page.url()).hash, '');
+  // So does one whose sock is begun, and it stays so.
+  await goTo(page, 'Knit');
+  await press(page, 'I have cast on: begin this sock');
+  await follow(page, url);
+  assert.equal(await page.locator('[data-key="visit"]').count(), 0);
+  assert.equal(await page.locator('[data-key="begun"]').count(), 1);
 });
 
 test('a student’s own sock, shared, is hers to whoever opens it', async () => {

@@ -51,8 +51,8 @@ export function openLink(answer, text, own) {
     totalRounds === undefined &&
     !link.fields.some((/** @type {{ field: string }} */ { field }) => isOfOne(field));
   const sheet = sheetOfLink(link, isOfClass ? own : startState());
-  // A student who comes by her class's link again has what it says already.
-  const isKnown =
-    isOfClass && isSameSock({ ...own, ...sheet, name: own.name, note: own.note }, own);
+  // A student who comes by her class's link again has what it says already, be her sock begun or not.
+  const { name, note, started } = own;
+  const isKnown = isOfClass && isSameSock({ ...own, ...sheet, name, note, started }, own);
   return { made: link.echo, sheet, isKnown };
 }
