@@ -3,7 +3,7 @@ import assert from 'node:assert/strict';
 import { after, before, test } from 'node:test';
 
 import { loadCore } from '../../tools/js/load_core.mjs';
-import { goTo, openBrowser, readNote, typeInto } from './open_page.mjs';
+import { again, goTo, openBrowser, press, readNote, typeInto } from './open_page.mjs';
 
 let open;
 let end;
@@ -11,12 +11,6 @@ before(async () => ({ open, end } = await openBrowser()));
 after(() => end());
 
 const foot = '#f-foot-lengthMm';
-const answered = () => performance.getEntriesByName('first-answer').length > 0;
-const again = async (page) => {
-  await page.reload();
-  await page.waitForFunction(answered);
-};
-const press = (page, name) => page.getByRole('button', { name, exact: true }).first().click();
 
 async function begin(page) {
   await goTo(page, 'Knit');

@@ -9,6 +9,7 @@ import { fileURLToPath } from 'node:url';
 
 import { serve } from '../../tools/js/serve.mjs';
 import { stampWorker } from '../../tools/js/worker.mjs';
+import { visit } from './open_page.mjs';
 import { launchChromium } from './chromium.mjs';
 
 const site = fileURLToPath(new URL('../../build/site/', import.meta.url));
@@ -74,14 +75,6 @@ export async function openHost() {
 
 /** The worker's own request for the page, as it installs: a reader's is for a document. */
 export const isInstall = ({ url, headers }) => url === '/' && headers['sec-fetch-dest'] === 'empty';
-
-export const answered = () => performance.getEntriesByName('first-answer').length > 0;
-
-/** Goes there and waits for the page's first answer. */
-export async function visit(page, url) {
-  await page.goto(url);
-  await page.waitForFunction(answered);
-}
 
 export const untilReady = (page) =>
   page.waitForFunction(() =>

@@ -6,8 +6,8 @@ import { test } from 'node:test';
 
 import { PNG } from 'pngjs';
 
-import { eachWithHost, nameOf, spoilKept, untilReady, versionOf, visit } from './host.mjs';
-import { readNote, typeInto } from './open_page.mjs';
+import { eachWithHost, nameOf, spoilKept, untilReady, versionOf } from './host.mjs';
+import { readNote, typeInto, visit } from './open_page.mjs';
 
 const at = eachWithHost();
 

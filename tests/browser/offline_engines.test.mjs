@@ -4,7 +4,8 @@ import { after, afterEach, before, beforeEach, describe, it } from 'node:test';
 import { setTimeout as wait } from 'node:timers/promises';
 
 import { engines } from './engines.mjs';
-import { answered, openHost, versionOf } from './host.mjs';
+import { openHost, versionOf } from './host.mjs';
+import { answered } from './open_page.mjs';
 
 const foot = '#f-foot-lengthMm';
 const heading = `() => document.querySelector('h1').textContent`;

@@ -6,17 +6,9 @@ import path from 'node:path';
 import { beforeEach, test } from 'node:test';
 import { setTimeout as wait } from 'node:timers/promises';
 
-import {
-  eachWithHost,
-  isInstall,
-  nameOf,
-  spoilKept,
-  untilReady,
-  versionOf,
-  visit,
-} from './host.mjs';
+import { eachWithHost, isInstall, nameOf, spoilKept, untilReady, versionOf } from './host.mjs';
 import { openKillable } from './killable.mjs';
-import { typeInto } from './open_page.mjs';
+import { typeInto, visit } from './open_page.mjs';
 
 const at = eachWithHost();
 beforeEach(() => at.host.publish(versionOf('First')));

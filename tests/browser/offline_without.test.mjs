@@ -4,8 +4,8 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { test } from 'node:test';
 
-import { eachWithHost, versionOf, visit } from './host.mjs';
-import { fileUrl } from './open_page.mjs';
+import { eachWithHost, versionOf } from './host.mjs';
+import { fileUrl, visit } from './open_page.mjs';
 
 const at = eachWithHost();
 

@@ -35,9 +35,7 @@ export async function openBrowser() {
     });
     if (before) await page.addInitScript(before);
     await page.goto(where);
-    if (wait) {
-      await page.waitForFunction(() => performance.getEntriesByName('first-answer').length > 0);
-    }
+    if (wait) await page.waitForFunction(answered);
     return { page, seen };
   }
 
@@ -47,6 +45,32 @@ export async function openBrowser() {
   };
   return { open, end };
 }
+
+export const answered = () => performance.getEntriesByName('first-answer').length > 0;
+
+/** Goes there and waits for the page's first answer. */
+export async function visit(page, url) {
+  await page.goto(url);
+  await page.waitForFunction(answered);
+}
+
+/** The same as a reader who comes from elsewhere, so that another # alone loads the page too. */
+export async function follow(page, url) {
+  await page.goto('about:blank');
+  await visit(page, url);
+}
+
+export async function again(page) {
+  await page.reload();
+  await page.waitForFunction(answered);
+}
+
+/** The first button of that name. */
+export const press = (page, name) =>
+  page.getByRole('button', { name, exact: true }).first().click();
+
+/** Opens the place where all socks stand. */
+export const openShelf = (page) => page.locator('#socks').evaluate((fold) => (fold.open = true));
 
 /** To a moment of the page, as a reader goes: Buy, Count, Knit or Class. */
 export const goTo = (page, moment) =>

@@ -3,18 +3,13 @@ import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { after, before, test } from 'node:test';
 
-import { fileUrl, goTo, openBrowser, typeInto } from './open_page.mjs';
+import { again, answered, fileUrl, goTo, openBrowser, typeInto } from './open_page.mjs';
 
 let open;
 let end;
 before(async () => ({ open, end } = await openBrowser()));
 after(() => end());
 
-const answered = () => performance.getEntriesByName('first-answer').length > 0;
-const again = async (page) => {
-  await page.reload();
-  await page.waitForFunction(answered);
-};
 const kept = (page) => page.evaluate(() => Object.entries(localStorage));
 const foot = 'f-foot-lengthMm';
 

@@ -2,7 +2,7 @@
 import assert from 'node:assert/strict';
 import { after, before, test } from 'node:test';
 
-import { goTo, openBrowser, readCounts, typeInto } from './open_page.mjs';
+import { answered, follow, goTo, openBrowser, readCounts, typeInto } from './open_page.mjs';
 
 let open;
 let end;
@@ -10,7 +10,6 @@ before(async () => ({ open, end } = await openBrowser()));
 after(() => end());
 
 const foot = 'f-foot-lengthMm';
-const answered = () => performance.getEntriesByName('first-answer').length > 0;
 
 /** The link that the page's own button makes. */
 async function linkOf(page) {
@@ -18,12 +17,6 @@ async function linkOf(page) {
   await page.getByRole('button', { name: 'share this sock' }).click();
   await page.locator('#shared-link').waitFor();
   return page.inputValue('#shared-link');
-}
-
-async function follow(page, url) {
-  await page.goto('about:blank');
-  await page.goto(url);
-  await page.waitForFunction(answered);
 }
 
 test('a link opens to the very sock it was made of, example marks and all', async () => {

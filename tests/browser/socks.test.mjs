@@ -3,7 +3,16 @@ import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { after, before, test } from 'node:test';
 
-import { goTo, openBrowser, readNote, typeInto } from './open_page.mjs';
+import {
+  again,
+  answered,
+  goTo,
+  openBrowser,
+  openShelf,
+  press,
+  readNote,
+  typeInto,
+} from './open_page.mjs';
 
 let open;
 let end;
@@ -11,13 +20,6 @@ before(async () => ({ open, end } = await openBrowser()));
 after(() => end());
 
 const foot = 'f-foot-lengthMm';
-const answered = () => performance.getEntriesByName('first-answer').length > 0;
-const again = async (page) => {
-  await page.reload();
-  await page.waitForFunction(answered);
-};
-const press = (page, name) => page.getByRole('button', { name, exact: true }).first().click();
-const openShelf = (page) => page.locator('#socks').evaluate((fold) => (fold.open = true));
 const names = (page) => page.locator('#socks li strong').allTextContents();
 const kept = (page) =>
   page.evaluate(() =>

@@ -2,7 +2,7 @@
 import assert from 'node:assert/strict';
 import { after, before, test } from 'node:test';
 
-import { goTo, openBrowser, typeInto } from './open_page.mjs';
+import { answered, follow, goTo, openBrowser, openShelf, press, typeInto } from './open_page.mjs';
 
 let open;
 let end;
@@ -10,9 +10,6 @@ before(async () => ({ open, end } = await openBrowser()));
 after(() => end());
 
 const foot = 'f-foot-lengthMm';
-const answered = () => performance.getEntriesByName('first-answer').length > 0;
-const press = (page, name) => page.getByRole('button', { name, exact: true }).first().click();
-const openShelf = (page) => page.locator('#socks').evaluate((fold) => (fold.open = true));
 
 /** Another tab beside this one. */
 async function openTab(page, url = page.url()) {
@@ -21,12 +18,6 @@ async function openTab(page, url = page.url()) {
   await other.waitForFunction(answered);
   return other;
 }
-async function follow(page, url) {
-  await page.goto('about:blank');
-  await page.goto(url);
-  await page.waitForFunction(answered);
-}
-
 /** The feet of all socks that are kept, in the order of the shelf. */
 const keptFeet = (page) =>
   page.evaluate(() =>

@@ -33,7 +33,7 @@ export const mayImport = {
   ask: ['form', 'state'],
   link: ['form', 'state'],
   frame: [],
-  share: [],
+  share: ['download'],
   save: ['state', 'download'],
   // What is written into a file is what the views say, without their nodes.
   export: ['download', 'view', 'draw', 'words'],

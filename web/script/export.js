@@ -1,5 +1,5 @@
 // The sock to take along: the rounds as CSV, the plan as JSON, the pattern as text, as a file or to be pasted.
-import { handOver } from './download.js';
+import { copyText, handOver } from './download.js';
 import { writeCsv } from './export/csv.js';
 import { tableOfRounds } from './export/rounds.js';
 import { writeText } from './export/text.js';
@@ -24,16 +24,6 @@ const files = {
   txt: { what: 'pattern', type: 'text/plain', write: ({ showing }) => writeText(showing) },
 };
 
-/** @param {Document} document @param {string} text */
-async function copy(document, text) {
-  try {
-    await document.defaultView?.navigator.clipboard.writeText(text);
-    return true;
-  } catch {
-    return false;
-  }
-}
-
 /**
  * @param {Document} document
  * @param {() => Taken | undefined} take nothing while there is something to mend
@@ -52,7 +42,7 @@ export function listenExports(document, take, tell) {
       return;
     }
     const text = writeText(taken.showing);
-    void copy(document, text).then((isCopied) => {
+    void copyText(document, text).then((isCopied) => {
       tell({ text, isCopied });
       /** @type {HTMLTextAreaElement | null} */ (document.getElementById('copied-text'))?.select();
     });

@@ -1,4 +1,5 @@
 // A link to this sock: the device's own way to share where there is one, else the clipboard, else to be copied by hand.
+import { copyText } from './download.js';
 
 /** @typedef {{ url: string, isCopied: boolean }} Shared */
 
@@ -21,8 +22,8 @@ export function addressOf({ location }, text) {
   return `${page}#${text}`;
 }
 
-/** @param {string} url */
-async function handOut(url) {
+/** @param {Document} document @param {string} url @returns {Promise<boolean>} whether it is on the clipboard */
+async function handOut(document, url) {
   if (navigator.share && !url.startsWith('#')) {
     try {
       await navigator.share({ url });
@@ -32,12 +33,7 @@ async function handOut(url) {
       if (error instanceof Error && error.name === 'AbortError') return false;
     }
   }
-  try {
-    await navigator.clipboard.writeText(url);
-    return true;
-  } catch {
-    return false;
-  }
+  return copyText(document, url);
 }
 
 /**
@@ -50,7 +46,7 @@ export function listenSharing(document, makeAddress, tell) {
     if (!button) return;
     const what = button.getAttribute('data-share') ?? '';
     const url = makeAddress(what);
-    void handOut(url).then((isCopied) => tell({ url, isCopied }, what));
+    void handOut(document, url).then((isCopied) => tell({ url, isCopied }, what));
   });
 }
 

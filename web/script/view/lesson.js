@@ -1,5 +1,5 @@
 // What a teacher gives her class: the link, the code to photograph, and what to paste into a course page.
-import { lessonWords as words } from '../../words/en.js';
+import { keptWords, lessonWords as words } from '../../words/en.js';
 import { viewCode } from './code.js';
 
 /** @typedef {import('./dom.js').Make} Make */
@@ -46,7 +46,7 @@ export function viewLesson(h, document, url, isCopied = false) {
     ),
     viewCode(h, document, url),
     url.startsWith('#')
-      ? h('p', {}, words.noAddress)
+      ? h('p', {}, keptWords.noAddress)
       : h(
           'details',
           { class: 'fold' },

@@ -4,8 +4,6 @@ export const lessonWords = {
   link: 'The link',
   handOut: 'copy or share it',
   copied: 'Copied.',
-  noAddress:
-    'This copy lies on a disk and has no address that others could open. Put this behind the address of the page.',
   frame: 'In a course page',
   frameTitle: 'Twinround: plan your pair of socks',
   frameLabel:
