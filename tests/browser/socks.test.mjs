@@ -117,14 +117,24 @@ test('two tabs on two socks leave each other alone', async () => {
   );
 });
 
-test('what an earlier page kept is there still, under every version it was kept in', async () => {
-  const { page } = await open();
-  const old = readFileSync(new URL('kept/version-1.json', import.meta.url), 'utf8').trim();
-  await page.evaluate((text) => {
-    localStorage.clear();
-    localStorage.setItem('twinround/sheet', text);
-  }, old);
+const keptBy = (version) =>
+  readFileSync(new URL(`kept/version-${version}.json`, import.meta.url), 'utf8').trim();
+
+/** As a page of that version has left it. */
+async function leave(page, name, text) {
+  await page.evaluate(
+    ([where, what]) => {
+      localStorage.clear();
+      localStorage.setItem(where, what);
+    },
+    [name, text],
+  );
   await again(page);
+}
+
+test('what a page of version 1 kept, one sock alone, is there still', async () => {
+  const { page } = await open();
+  await leave(page, 'twinround/sheet', keptBy(1));
   assert.equal(await page.getAttribute('html', 'data-moment'), 'knit');
   await goTo(page, 'Count');
   assert.equal(await page.inputValue(`#${foot}`), '9 1/2');
@@ -133,6 +143,22 @@ test('what an earlier page kept is there still, under every version it was kept 
   await again(page);
   assert.equal(await page.inputValue(`#${foot}`), '9 1/2');
   assert.equal((await kept(page)).length, 1);
+});
+
+test('what a page of version 2 kept, begun and under a class’s settings, is there still', async () => {
+  const { page } = await open();
+  await leave(page, 'twinround/sock/1', keptBy(2));
+  assert.equal(await page.getAttribute('html', 'data-moment'), 'knit');
+  assert.equal(await page.inputValue(`#${foot}`), '9 1/2');
+  assert.equal(await page.inputValue('#f-rib-knit'), '3');
+  assert.equal(await page.inputValue('#sock-name'), 'for Ilse');
+  assert.equal(await page.inputValue('#sock-note'), 'loose\nat the top');
+  assert.match(
+    await page.textContent('[data-key="course"]'),
+    /Quay evenings.*Set by the class: rib/,
+  );
+  assert.equal(await page.locator('[data-key="begun"]').count(), 1);
+  assert.equal(await page.locator('[data-key="aside"]').count(), 0);
 });
 
 test('a full disk while an earlier page’s sock is brought over loses nothing', async () => {
@@ -146,12 +172,8 @@ test('a full disk while an earlier page’s sock is brought over loses nothing',
       globalThis.isFull = 'twinround/sheet' in localStorage;
     },
   });
-  const old = readFileSync(new URL('kept/version-1.json', import.meta.url), 'utf8').trim();
-  await page.evaluate((text) => {
-    localStorage.clear();
-    localStorage.setItem('twinround/sheet', text);
-  }, old);
-  await again(page);
+  const old = keptBy(1);
+  await leave(page, 'twinround/sheet', old);
   assert.equal(await page.evaluate(() => localStorage.getItem('twinround/sheet')), old);
 });
 

@@ -130,7 +130,7 @@ export function viewSheet(h, document, showing, url) {
           'p',
           { class: 'sheet-name' },
           words.name,
-          ' ',
+          ' · ',
           showing.name || h('span', { class: 'sheet-own' }, words.own),
         ),
         h('p', { class: 'sheet-sentence' }, viewSentence(h, showing)),
