@@ -3,7 +3,7 @@ import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
 
-import { fixedFields, readingFields, wordsKey } from '../../web/script/form/fields.js';
+import { besideFields, fixedFields, readingFields, wordsKey } from '../../web/script/form/fields.js';
 import { writeNamed } from '../../web/script/view/figures.js';
 import { cautionText } from '../../web/script/view/cautions.js';
 import * as words from '../../web/words/en.js';
@@ -42,7 +42,7 @@ test('no words are left over for codes that are gone', () => {
 });
 
 test('every field has a label, every choice a word, and every field of the request is asked for', () => {
-  const fields = [...readingFields(0), ...fixedFields];
+  const fields = [...readingFields(0), ...fixedFields, ...besideFields];
   for (const { pointer, as, options = [] } of fields) {
     if (as !== 'mode') assert.ok(words.fieldWords[wordsKey(pointer)]?.label, pointer);
     for (const option of options)

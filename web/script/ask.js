@@ -1,5 +1,6 @@
 // Asks the core about a sock, as its draft has it or as it was begun.
-import { gatherProblems, readDraft } from './form.js';
+import { besideRequests } from './ask/beside.js';
+import { gatherProblems, readBeside, readDraft } from './form.js';
 import { replyOfBegun, startState } from './state.js';
 
 /** @typedef {import('./state.js').State} State */
@@ -12,6 +13,7 @@ import { replyOfBegun, startState } from './state.js';
  * @property {Record<string, any>} request
  * @property {Record<string, any>} reply
  * @property {import('./contract.js').Plan} plan
+ * @property {Record<string, any>} [today] of a begun sock: the core's reply to the same request now
  * @property {Record<string, any>} [spare] of a begun sock by other rules: today's reply, should the plan turn out to be none
  * @property {boolean} [isRemade] whether a begun sock cannot be shown as it was begun
  */
@@ -32,7 +34,7 @@ function askBegun(answer, state) {
   // Only its shape is looked at, and only where the rules have changed.
   const sample = today.ok || begun.reply.rules === today.rules ? today : askExample(answer).reply;
   const { reply, spare, isRemade } = replyOfBegun(begun, today, sample);
-  return reply && { state, request, reply, plan: reply.plan, spare, isRemade };
+  return reply && { state, request, reply, plan: reply.plan, today, spare, isRemade };
 }
 
 /**
@@ -59,6 +61,26 @@ function askFor(answer, state) {
     ? { good: { state, request, reply, plan: reply.plan }, problems }
     : { problems };
 }
+
+/** @typedef {{ reply?: any, problems: Problem[] }} Beside the core's reply where it has one, else what is in its way */
+
+/**
+ * Asks another question than the plan's about a sock, where anything was typed for it.
+ * @param {Answer} answer @param {Good} good @param {State['draft']} draft
+ * @returns {(asked: [string, import('./ask/beside.js').Make]) => [string, Beside]}
+ */
+const askBeside =
+  (answer, good, draft) =>
+  ([question, make]) => {
+    const asks = /** @type {keyof typeof besideRequests} */ (question);
+    const { said, isEmpty, problems } = readBeside(draft, asks);
+    if (isEmpty) return [question, { problems: [] }];
+    const reply = answer(question, make(good, said));
+    const refused = reply.ok ? [] : reply.problems;
+    const all = gatherProblems(problems, refused, (pointer) => pointer);
+    const isAnswered = all.length === 0;
+    return [question, { reply: isAnswered ? reply[question] : undefined, problems: all }];
+  };
 
 /** What the page has asked, and what it shows of the answers. */
 export function openAsking() {
@@ -98,6 +120,18 @@ export function openAsking() {
         good = asked.good ?? (before && good) ?? askExample(answer);
       } catch {
         isStopped = true;
+      }
+    },
+
+    /** What was asked beside the plan, by question. @param {State} state @returns {Record<string, Beside>} */
+    beside(state) {
+      if (!answer || !good || isStopped) return {};
+      try {
+        const ask = askBeside(answer, good, state.draft);
+        return Object.fromEntries(Object.entries(besideRequests).map(ask));
+      } catch {
+        isStopped = true;
+        return {};
       }
     },
 

@@ -9,7 +9,7 @@ import { unitOf } from './form/tell.js';
 
 export { saidOf, settingsOf, sheetOfLink } from './form/link.js';
 export { buildForm } from './form/build.js';
-export { gatherProblems, readDraft } from './form/request.js';
+export { gatherProblems, readBeside, readDraft } from './form/request.js';
 export { sheetOfRequest } from './form/requested.js';
 
 /** @typedef {import('./form/request.js').Problem} Problem */

@@ -63,6 +63,8 @@ function start() {
   /** @type {ReturnType<typeof setTimeout> | undefined} */
   let resting;
   const scaleFor = keepScale();
+  /** @type {ReturnType<typeof asking.beside>} */
+  let beside = {};
 
   const addressNow = () => addressOf(document, linkOf(asking.answer(), state, asking.goodNow()));
   const classAddress = () => addressOf(document, linkOfClass(asking.answer(), state));
@@ -85,6 +87,7 @@ function start() {
       name: state.name,
       isBegun: state.started !== undefined,
       isRemade: good.isRemade,
+      beside,
     };
   }
 
@@ -109,7 +112,9 @@ function start() {
   let drawn;
   function draw() {
     showMoment(document, state.moment);
-    showForm(document, state, tellProblems(asking.problems(), state));
+    beside = asking.beside(state);
+    const problems = Object.values(beside).flatMap((one) => one.problems);
+    showForm(document, state, tellProblems([...asking.problems(), ...problems], state));
     drawn = drawPlan();
     const kept = { ...keeper.tell(), ...link, state, isOpaque, plan: asking.good()?.plan };
     showKept(document, kept, {

@@ -2,7 +2,7 @@
 // room for what is wrong with it. Used when the page is made, and for each further reading.
 import { unitsOfKind } from '../units.js';
 import { fieldWords, formWords, optionWords } from '../../words/en.js';
-import { fixedFields, idOf, readingFields, wordsKey } from './fields.js';
+import { besideFields, fixedFields, idOf, readingFields, wordsKey } from './fields.js';
 
 /** @typedef {import('./fields.js').Field} Field */
 
@@ -184,7 +184,7 @@ export function buildForm(document) {
   for (const place of document.querySelectorAll('[data-fields]')) {
     const group = place.getAttribute('data-fields');
     if (group === 'readings') place.append(buildReading(document, 0));
-    for (const field of fixedFields.filter((each) => each.group === group)) {
+    for (const field of [...fixedFields, ...besideFields].filter((each) => each.group === group)) {
       place.append(field.as === 'mode' ? buildMode(document, field) : buildField(document, field));
     }
   }

@@ -15,6 +15,7 @@ import { countReadings } from '../state.js';
  * @property {boolean} [whole] options are numbers
  * @property {boolean} [isRadios] all options in sight, for two or three that are to be weighed
  * @property {'swatch' | 'label' | 'tape' | 'shoe'} [way] only asked in this way
+ * @property {'adjust' | 'found' | 'stripes'} [asks] the question it is part of, where that is not the plan
  * @property {'tape'} [asideIn] in this way it only says what else to ask, and is no part of the request
  */
 
@@ -99,10 +100,17 @@ export const fixedFields = [
   quantity('pace', '/yarnMargin', 'percent'),
 ];
 
+/**
+ * Of a sock that is on the needles: asked beside the plan, of no part of its request, and open when the rest of the form
+ * is settled. Their pointers begin with the name they have in state/settled.js.
+ * @type {readonly Field[]}
+ */
+export const besideFields = [];
+
 /** Every field of a draft, its rows of readings included. @param {Draft} draft */
 export function fieldsOf(draft) {
   const rows = Array.from({ length: countReadings(draft) }, (_, index) => readingFields(index));
-  return [fixedFields[0], ...rows.flat(), ...fixedFields.slice(1)];
+  return [fixedFields[0], ...rows.flat(), ...fixedFields.slice(1), ...besideFields];
 }
 
 /** The two ways the form is asked in now. @param {Draft} draft */

@@ -11,7 +11,7 @@ import { fieldsOf } from './fields.js';
 /** @param {Draft} draft @param {(pointer: string) => boolean} isSaid @returns {Said[]} */
 function say(draft, isSaid) {
   return fieldsOf(draft)
-    .filter(({ pointer }) => pointer in draft && isSaid(pointer))
+    .filter(({ pointer, asks }) => !asks && pointer in draft && isSaid(pointer))
     .map(({ pointer, as, kind, whole }) => {
       const { typed, unit } = draft[pointer];
       if (as !== 'quantity' && !whole) return { field: pointer, typed };

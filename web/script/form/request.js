@@ -2,7 +2,7 @@
 // no number is told here and left out; everything else is the core's to judge.
 import { parseQuantity, toBase, unitsOfKind } from '../units.js';
 import { countReadings } from '../state.js';
-import { fieldsOf, isAsked, isAside, waysOf } from './fields.js';
+import { besideFields, fieldsOf, isAsked, isAside, waysOf } from './fields.js';
 
 /** @typedef {{ field: string, code: string, [more: string]: unknown }} Problem */
 /** @typedef {import('./fields.js').Field} Field */
@@ -85,7 +85,7 @@ export function readDraft(draft) {
     );
   for (const field of fieldsOf(draft)) {
     if (field.as === 'mode' || isEmpty(draft, field.pointer)) continue;
-    if (!isAsked(field, draft) || isAside(field, draft)) continue;
+    if (field.asks || !isAsked(field, draft) || isAside(field, draft)) continue;
     const pointer = toRequest(field.pointer, rows);
     const entry = draft[field.pointer];
     if (field.as === 'choice') {
@@ -97,6 +97,29 @@ export function readDraft(draft) {
     else problems.push({ field: field.pointer, code: read.code });
   }
   return { request, problems, locate: (pointer) => toDraft(pointer, rows) };
+}
+
+/**
+ * What was typed for another question than the plan's, under the names that it has there.
+ * @param {Draft} draft @param {Field['asks']} asks
+ * @returns {{ said: Record<string, any>, isEmpty: boolean, problems: Problem[] }} `isEmpty`: nobody has asked
+ */
+export function readBeside(draft, asks) {
+  /** @type {Record<string, any>} */
+  const said = {};
+  /** @type {Problem[]} */
+  const problems = [];
+  const typed = besideFields.filter(
+    (field) => field.asks === asks && !isEmpty(draft, field.pointer),
+  );
+  for (const field of typed) {
+    const entry = draft[field.pointer];
+    const read = field.as === 'choice' ? undefined : readEntry(field, entry);
+    if (!read) putAt(said, field.pointer, chosen(field, entry.typed));
+    else if (read.ok) putAt(said, field.pointer, read.value);
+    else problems.push({ field: field.pointer, code: read.code });
+  }
+  return { said, isEmpty: typed.length === 0, problems };
 }
 
 // What the core says of the whole sock, not of one field's value.

@@ -80,7 +80,7 @@ function showEntry(document, place, field, state) {
     entry.toggleAttribute('disabled', isLocked);
   setText(
     place.querySelector('.mark'),
-    state.started
+    state.started && !field.asks
       ? formWords.begun
       : isLocked
         ? formWords.ofClass

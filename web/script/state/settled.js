@@ -24,9 +24,13 @@ export const isOfOne = (pointer) => ofOne.test(pointer);
 export const lockOf = ({ locks }, pointer) =>
   isOfOne(pointer) ? undefined : locks.find((lock) => pointer.startsWith(`/${lock}/`));
 
+// What is measured on the needles and asked beside the plan.
+const ofTheNeedles = /^\/(needles|found|stripes)\//;
+
 /** @param {State} state @param {import('../state.js').Action} action */
 export function isSettled(state, action) {
   if (!ofDraft.includes(action.type)) return false;
+  if ('pointer' in action && ofTheNeedles.test(action.pointer)) return false;
   if (state.started) return true;
   if (action.type === 'rib') return state.locks.includes('rib');
   return action.type === 'typed' && lockOf(state, action.pointer) !== undefined;
