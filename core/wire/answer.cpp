@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "envelope.h"
+#include "found_question.h"
 #include "link_reader.h"
 #include "link_writer.h"
 #include "place_question.h"
@@ -43,6 +44,7 @@ std::string answer(std::string_view question, std::string_view text) {
   if (question == "plan") return answer_plan(text);
   if (question == "link") return answer_link(text);
   if (question == "place") return answer_place(text);
+  if (question == "found") return answer_found(text);
   return refused({unknown_question()});
 }
 

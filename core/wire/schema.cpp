@@ -6,6 +6,7 @@
 
 #include "caution_codes.h"
 #include "field_schema.h"
+#include "found_fields.h"
 #include "json_indent.h"
 #include "json_writer.h"
 #include "link_fields.h"
@@ -84,6 +85,15 @@ std::string schema_text() {
   write_field_schema(json, place_reply_fields(), nullptr);
   write_note(json, "placeProblem", "Something wrong with a sock in the making",
              joined(kProblemCodes, kPlaceCodes));
+  json.key("foundRequest");
+  write_field_schema(json, found_request_fields(), nullptr);
+  write_reply(json, "foundReply", "foundAnswered", "foundRefused");
+  write_envelope(json, "foundAnswered", "The round found again", "found");
+  write_envelope(json, "foundRefused", "Not found, and why", "problems", "foundProblem");
+  json.key("found");
+  write_field_schema(json, found_reply_fields(), nullptr);
+  write_note(json, "foundProblem", "Something that cannot be seen",
+             joined(kProblemCodes, kFoundCodes));
   json.key("linkRequest");
   write_field_schema(json, link_request_fields(), nullptr);
   write_reply(json, "linkReply", "linkAnswered", "linkRefused");

@@ -630,6 +630,141 @@ export type PlaceProblem = {
   [name: string]: number | string;
 };
 
+/** What is seen of a pair whose count was lost, or of a misstep. */
+export type FoundRequest = {
+  /** Version of this request. */
+  version: 1;
+  /** The rib, as the plan begins it. */
+  rib: {
+    /** Knit stitches of the repeat (stitches). */
+    knit: number;
+    /** Purl stitches of the repeat (stitches). */
+    purl: number;
+    /** Rounds between two moves; 0 for a straight rib (rounds). */
+    roundsPerShift: number;
+    /** Which way it leans. */
+    lean: "left" | "right" | "mirrored";
+  };
+  /** Rounds of the toe (rounds). */
+  toeRounds: number;
+  /** Rounds of the rib that moves, to the cuff (rounds). */
+  spiralRounds: number;
+  /** Of those, the ones below the first widening round; left out: all (rounds). */
+  plainRounds?: number;
+  /** Stitches in a round of one sock, as the rib begins (stitches). */
+  stitches: number;
+  /** What is seen on sock A; in the rib either `columns` or `place`. */
+  a?: {
+    /** Where its last round is. */
+    in: "toe" | "rib";
+    /** In the toe: rounds counted from the cast-on, that apart (rounds). */
+    rounds?: number;
+    /** In the rib: how often it has stepped over since it began. */
+    columns?: number;
+    /** In the rib, where the steps were not counted: which stitch of the repeat a round begins with, 0 for the first knit one. */
+    place?: number;
+    /** In the rib: rounds since it last stepped over, the stepping one among them (rounds). */
+    since?: number;
+    /** Beside a place: about how many rounds there are in all (rounds). */
+    near?: number;
+  };
+  /** The same of sock B. */
+  b?: {
+    /** Where its last round is. */
+    in: "toe" | "rib";
+    /** As of sock A (rounds). */
+    rounds?: number;
+    /** As of sock A. */
+    columns?: number;
+    /** As of sock A, read in the order sock B is knit. */
+    place?: number;
+    /** As of sock A (rounds). */
+    since?: number;
+    /** As of sock A (rounds). */
+    near?: number;
+  };
+  /** The rib stepped over at a wrong round, or not at the right one. */
+  misstep?: {
+    /** Rounds knit since, the wrong one among them (rounds). */
+    roundsSince: number;
+  };
+};
+
+export type FoundReply = FoundAnswered | FoundRefused;
+
+/** The round found again. */
+export type FoundAnswered = {
+  /** Whether the question was answered. */
+  ok: true;
+  /** Version of this contract. */
+  version: 1;
+  /** Raised with every change of a default, a constant or a rule. */
+  rules: number;
+  found: Found;
+};
+
+/** Not found, and why. */
+export type FoundRefused = {
+  /** Whether the question was answered. */
+  ok: false;
+  /** Version of this contract. */
+  version: 1;
+  /** Raised with every change of a default, a constant or a rule. */
+  rules: number;
+  /** Everything that is wrong, at once. */
+  problems: Array<FoundProblem>;
+};
+
+/** The round found again. */
+export type Found = {
+  /** Rounds after which the rib looks alike again (rounds). */
+  periodRounds: number;
+  /** Sock A, where it was asked. */
+  a?: {
+    /** Rounds knit in all; absent where several look alike (rounds). */
+    round?: number;
+    /** Every number of rounds that looks like that. */
+    candidates: Array<number>;
+  };
+  /** Sock B, where it was asked. */
+  b?: {
+    /** Rounds knit in all; absent where several look alike (rounds). */
+    round?: number;
+    /** Every number of rounds that looks like that. */
+    candidates: Array<number>;
+  };
+  /** How the two stand to each other, where both rounds are found. */
+  apart?: {
+    /** Rounds that one has more (rounds). */
+    rounds: number;
+    /** The sock to knit alone, both halves of it, for so many rounds. */
+    alone: "a" | "b" | "none";
+  };
+  /** Two ways out of a misstep, of both socks. */
+  misstep?: {
+    /** Unpicked: rounds (rounds). */
+    unpickRounds: number;
+    /** Unpicked: stitches (stitches). */
+    unpickStitches: number;
+    /** Or in place: columns dropped down and hooked up the other way. */
+    hookColumns: number;
+    /** In place: stitches hooked up (stitches). */
+    hookStitches: number;
+  };
+};
+
+/** Something that cannot be seen. */
+export type FoundProblem = {
+  /** RFC 6901 pointer into the request; "" is the whole of it. */
+  field: string;
+  /** What it is. */
+  code: "unknown_question" | "too_large_text" | "bad_json" | "too_deep" | "not_an_object" | "newer_version" | "required" | "unknown_field" | "repeated_field" | "wrong_type" | "out_of_range" | "not_finite" | "number_too_large" | "not_whole" | "unknown_word" | "too_many_items" | "needs_partner" | "count_out_of_range" | "heel_out_of_reach" | "not_a_count" | "leg_too_short" | "no_room_for_rib" | "too_many_rounds" | "leg_too_wide" | "no_room_to_widen" | "stretched_too_narrow" | "shoe_out_of_range" | "girth_out_of_range" | "beyond_toe" | "too_many_since" | "beyond_rib" | "never_moves" | "place_not_reached";
+  /** A plain English sentence in SI units. */
+  message: string;
+  /** A number or a word that goes with the code; lengths are named ...Mm. */
+  [name: string]: number | string;
+};
+
 /** A link to open, or a sheet to make one of. */
 export type LinkRequest = {
   /** Version of this request. */
