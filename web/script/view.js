@@ -13,6 +13,7 @@ import { viewKnit } from './view/knit.js';
 import { isInSight } from './view/moments.js';
 import { settle } from './view/morph.js';
 import { viewLesson } from './view/lesson.js';
+import { viewLost, viewLostHow, viewMisstep } from './view/lost.js';
 import { viewNote } from './view/note.js';
 import { viewOffline, viewUpdate } from './view/offline.js';
 import { viewPair } from './view/pair.js';
@@ -79,6 +80,9 @@ export function showPlan(document, showing) {
     buy: () => viewBuy(h, showing),
     substitute: () => viewOther(h, showing),
     knit: () => viewKnit(h, showing),
+    'lost-how': () => viewLostHow(h, document, showing),
+    lost: () => viewLost(h, showing),
+    misstep: () => viewMisstep(h, showing),
     along: () => viewAlong(h, showing),
     working: () => viewWorking(h, showing),
     summary: () => viewSummary(h, showing),

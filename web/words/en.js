@@ -9,6 +9,7 @@ export { howWords } from './en/how.js';
 export { measureWords } from './en/measures.js';
 export { planWords } from './en/plan.js';
 export { keptWords } from './en/kept.js';
+export { lostWords } from './en/lost.js';
 export { lessonWords } from './en/lesson.js';
 export { socksWords } from './en/socks.js';
 export { alongWords } from './en/along.js';

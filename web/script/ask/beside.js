@@ -3,5 +3,28 @@
 /** @typedef {import('../ask.js').Good} Good */
 
 /** @typedef {(good: Good, said: Record<string, any>) => Record<string, any>} Make */
+/** What is seen of one sock: the toe where nothing is said of its rib. @param {Record<string, number> | undefined} seen */
+function asSeen(seen) {
+  if (!seen) return undefined;
+  const isInToe =
+    seen.rounds !== undefined && seen.columns === undefined && seen.place === undefined;
+  return { in: isInToe ? 'toe' : 'rib', ...seen };
+}
+
 /** By question. @type {{ [question in 'adjust' | 'found' | 'stripes']?: Make }} */
-export const besideRequests = {};
+export const besideRequests = {
+  found: ({ plan }, { found: { a, b, misstep } }) => ({
+    version: 1,
+    rib: plan.rib,
+    toeRounds: plan.toe.rounds,
+    spiralRounds: plan.spiral.rounds + plan.widening.rounds,
+    plainRounds: plan.spiral.rounds,
+    stitches: plan.stitchCount,
+    a: asSeen(a),
+    b: asSeen(b),
+    misstep,
+  }),
+};
+
+/** Where the field of a problem stands in the form, if not under its own name. @type {{ [question: string]: (pointer: string) => string }} */
+export const besidePlaces = { found: (pointer) => `/found${pointer}` };

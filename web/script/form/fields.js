@@ -100,12 +100,23 @@ export const fixedFields = [
   quantity('pace', '/yarnMargin', 'percent'),
 ];
 
+const found = /** @type {const} */ ({ asks: 'found' });
+
 /**
  * Of a sock that is on the needles: asked beside the plan, of no part of its request, and open when the rest of the form
  * is settled. Their pointers begin with the name they have in state/settled.js.
  * @type {readonly Field[]}
  */
-export const besideFields = [];
+export const besideFields = [
+  ...['a', 'b'].flatMap((sock) => [
+    quantity(`lost-${sock}`, `/found/${sock}/columns`, 'number', found),
+    quantity(`lost-${sock}`, `/found/${sock}/since`, 'rounds', found),
+    quantity('lost-place', `/found/${sock}/place`, 'number', found),
+    quantity('lost-place', `/found/${sock}/near`, 'rounds', found),
+    quantity('lost-toe', `/found/${sock}/rounds`, 'rounds', found),
+  ]),
+  quantity('misstep', '/found/misstep/roundsSince', 'rounds', found),
+];
 
 /** Every field of a draft, its rows of readings included. @param {Draft} draft */
 export function fieldsOf(draft) {

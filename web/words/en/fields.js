@@ -1,10 +1,13 @@
 // The form: a label for each field, its name inside a sentence where that is another, and in one line
 // how to measure it. US terms, with UK ones where they differ.
 
+import { lostFields } from './lost.js';
+
 /** @typedef {{ label: string, of?: string, short?: string, how?: string, needed?: string }} FieldWords */
 
 /** @type {Record<string, FieldWords>} */
 export const fieldWords = {
+  ...lostFields,
   '/swatch/readings/stitches': { label: 'Stitches', of: 'in the swatch', short: 'stitches' },
   '/swatch/readings/widthMm': { label: 'over', of: 'a width of', short: 'swatch width' },
   '/swatch/readings/rounds': { label: 'Rounds', of: 'in the swatch', short: 'rounds' },

@@ -1,9 +1,12 @@
 // What is wrong, in words that say what would be right.
 
+import { lostProblems } from './lost.js';
+
 /** @typedef {Record<string, string>} Figures */
 
 /** @type {Record<string, (figures: Figures) => string>} */
 export const problemWords = {
+  ...lostProblems,
   // Told by the page, of what was typed.
   not_a_number: ({ typed }) => `“${typed}” is no number. Write 24.6, 24,6 or 9 1/2.`,
   ambiguous_number: ({ typed }) =>
