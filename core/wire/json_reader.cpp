@@ -116,14 +116,15 @@ class Events final : public nlohmann::json_sax<json> {
     bool is_list = false;
     int items = 0;
     std::size_t pointer_size = 0;
-    std::size_t inside = 0;  // where the values below it begin; its own is the one before
+    std::size_t own = 0;              // which of the values it is
+    std::vector<std::size_t> fields;  // of an object, its own fields among the values
   };
 
-  // Looked for inside the object alone, so that a long list of them is read in linear time.
+  // Looked for among the object's own fields, never more than the table has: so that neither a long
+  // list nor a key that comes again and again beside one takes more than linear time.
   TextValue* noted(const Level& around, const Field& field) {
-    for (std::size_t i = around.inside; i < read_.values.size(); ++i) {
-      TextValue& value = read_.values[i];
-      if (value.field == &field && value.item == around.item) return &value;
+    for (const std::size_t i : around.fields) {
+      if (read_.values[i].field == &field) return &read_.values[i];
     }
     return nullptr;
   }
@@ -140,6 +141,9 @@ class Events final : public nlohmann::json_sax<json> {
       item_ = levels_.back().item;
     }
     if (!next_) return nullptr;
+    if (!levels_.empty() && !levels_.back().is_list) {
+      levels_.back().fields.push_back(read_.values.size());
+    }
     TextValue value;
     value.field = next_;
     value.item = item_;
@@ -155,7 +159,7 @@ class Events final : public nlohmann::json_sax<json> {
     item_ = list.items++;
     next_ = nullptr;
     if (!list.field) return;
-    read_.values[list.inside - 1].items = list.items;
+    read_.values[list.own].items = list.items;
     if (list.items <= list.field->max) next_ = field_inside(table_, *list.field, "*");
   }
 
@@ -176,8 +180,9 @@ class Events final : public nlohmann::json_sax<json> {
     }
     // What stands where another kind belongs is told as a whole and not looked into.
     const bool fits = next_ && json_kind(next_->kind) == kind;
-    levels_.push_back({fits ? next_ : nullptr, item_, kind == JsonKind::list, 0, pointer_.size(),
-                       read_.values.size()});
+    const std::size_t own = read_.values.empty() ? 0 : read_.values.size() - 1;
+    levels_.push_back(
+        {fits ? next_ : nullptr, item_, kind == JsonKind::list, 0, pointer_.size(), own, {}});
     return true;
   }
 

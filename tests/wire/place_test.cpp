@@ -70,9 +70,8 @@ TEST(PlaceQuestion, TakesThePaceFromLapsBeforeTheOneAsked) {
   EXPECT_TRUE(has(place(asked), R"("pace":{"stitchesPerMinute":30,"from":"asked",)"));
   const RequestText timed = asked.with("/laps/0/stitches", "24").with("/laps/0/seconds", "80");
   // 168 stitches at 24 a minute, and seven rounds with two turns of 10 s.
-  EXPECT_TRUE(
-      has(place(timed),
-          R"("pace":{"stitchesPerMinute":24,"from":"laps","minutesToGo":9.33333333)"));
+  EXPECT_TRUE(has(place(timed),
+                  R"("pace":{"stitchesPerMinute":24,"from":"laps","minutesToGo":9.33333333)"));
 }
 
 struct Fault {
@@ -148,6 +147,24 @@ TEST(PlaceQuestion, TakesTheLongestSockThereIsAndRefusesALongerOne) {
   EXPECT_TRUE(answer("place", spaced).starts_with(R"({"ok":true)"));
   spaced += ' ';
   EXPECT_TRUE(has(answer("place", spaced), R"("code":"too_large_text","max":327680)"));
+}
+
+// Behind a list of ten thousand values as before it, and in the list's last item.
+TEST(PlaceQuestion, NamesAKeyThatComesAgainBesideTheLongestSock) {
+  std::string text = longest_sock(2000);
+  text.insert(text.rfind("}],"), R"(,"line":7,"line":8)");
+  text.pop_back();
+  for (int again = 0; again < 3; ++again) text += R"(,"done":{"rounds":1},"sock":1)";
+  EXPECT_EQ(
+      answer("place", text + "}"),
+      R"({"ok":false,"version":1,"rules":2,"problems":[)"
+      R"({"field":"/sock","code":"repeated_field","message":"One sock in the making, as its )"
+      R"(plan has it: this is given more than once."},)"
+      R"({"field":"/sock/rounds/1999/line","code":"repeated_field","message":"Their place in )"
+      R"(the plan's lines; left out: unlike the rounds before: this is given more than )"
+      R"(once."},)"
+      R"({"field":"/done","code":"repeated_field","message":"What is knit of both socks: )"
+      R"(this is given more than once."}]})");
 }
 
 }  // namespace
