@@ -14,6 +14,11 @@ std::optional<double> number_at(const ReadText& read, std::string_view pointer) 
   return value ? std::optional<double>(value->number) : std::nullopt;
 }
 
+std::optional<Length> length_at(const ReadText& read, std::string_view pointer) {
+  const std::optional<double> mm = number_at(read, pointer);
+  return mm ? std::optional<Length>(Length::from_mm(*mm)) : std::nullopt;
+}
+
 std::optional<Mass> mass_at(const ReadText& read, std::string_view pointer) {
   const std::optional<double> grams = number_at(read, pointer);
   return grams ? std::optional<Mass>(Mass::from_g(*grams)) : std::nullopt;
@@ -30,12 +35,10 @@ Result<AdjustQuestion> read_adjust_request(std::string_view text) {
   AdjustRequest& request = question.request;
   request.plan = plan_request_in(read);
   request.rounds_done = round_half_up(number_at(read, "/needles/roundsDone").value_or(0));
-  request.toe.stitches = number_at(read, "/needles/stitches").value_or(0);
-  request.toe.width = Length::from_mm(number_at(read, "/needles/widthMm").value_or(0));
-  request.toe.rounds = number_at(read, "/needles/rounds");
-  if (const auto length = number_at(read, "/needles/lengthMm")) {
-    request.toe.height = Length::from_mm(*length);
-  }
+  const NeedleReading toe = {
+      number_at(read, "/needles/stitches"), number_at(read, "/needles/rounds"),
+      length_at(read, "/needles/widthMm"), length_at(read, "/needles/lengthMm")};
+  if (toe.stitches || toe.rounds) request.toe = toe;
   question.left_a = mass_at(read, "/needles/gramsLeftA");
   question.left_b = mass_at(read, "/needles/gramsLeftB");
   return question;

@@ -38,10 +38,11 @@ bool has(const std::string& reply, const std::string& part) {
 
 TEST(AdjustQuestion, AnswersInTheEnvelope) {
   const std::string reply = answer("adjust", toe_like_the_swatch().text());
-  EXPECT_TRUE(reply.starts_with(R"({"ok":true,"version":1,"rules":2,"adjust":{"gauge":{)"))
+  EXPECT_TRUE(
+      reply.starts_with(R"({"ok":true,"version":1,"rules":2,"adjust":{"measured":{"swatch":{)"))
       << reply;
-  EXPECT_TRUE(has(reply, R"("advised":"keep","ways":[{"way":"keep",)")) << reply;
-  EXPECT_TRUE(reply.ends_with(R"("yarnLeft":[]}})")) << reply;
+  EXPECT_TRUE(has(reply, R"("isApart":false,"advised":"keep","ways":[{"way":"keep",)")) << reply;
+  EXPECT_TRUE(reply.ends_with(R"("yarnGuessed":false,"yarnLeft":[]}})")) << reply;
 }
 
 TEST(AdjustQuestion, IsAskedWithThePlansOwnRequest) {
@@ -49,7 +50,8 @@ TEST(AdjustQuestion, IsAskedWithThePlansOwnRequest) {
   ASSERT_TRUE(plan.ok());
   EXPECT_EQ(plan.value().request.plan.swatch.readings.size(), 1u);
   EXPECT_EQ(plan.value().request.rounds_done, 14);
-  EXPECT_DOUBLE_EQ(plan.value().request.toe.width.mm(), 101.6);
+  ASSERT_TRUE(plan.value().request.toe);
+  EXPECT_DOUBLE_EQ(plan.value().request.toe->width->mm(), 101.6);
   EXPECT_FALSE(plan.value().left_a);
 }
 
@@ -61,6 +63,11 @@ TEST(AdjustQuestion, TellsWhatIsMissingOrHalf) {
             Faults{"/needles/rounds needs_partner"});
   EXPECT_EQ(
       faults_of(toe_like_the_swatch().without("/needles/rounds").without("/needles/lengthMm")),
+      Faults{});
+  EXPECT_EQ(faults_of(toe_like_the_swatch().without("/needles/stitches")),
+            Faults{"/needles/widthMm needs_partner"});
+  EXPECT_EQ(
+      faults_of(toe_like_the_swatch().without("/needles/stitches").without("/needles/widthMm")),
       Faults{});
   EXPECT_EQ(faults_of(toe_like_the_swatch().with("/needles/colour", "1")),
             Faults{"/needles/colour unknown_field"});
@@ -100,8 +107,24 @@ TEST(AdjustQuestion, WeighsTheYarnThatIsLeft) {
                                                  .with("/needles/gramsLeftB", "0")
                                                  .text());
   // 100 g measure 200 m: 45 g are 90 m.
-  EXPECT_TRUE(has(reply, R"("yarnLeft":[{"sock":"a","m":90,)")) << reply;
-  EXPECT_TRUE(has(reply, R"({"sock":"b","m":0,)")) << reply;
+  EXPECT_TRUE(has(reply, R"("yarnLeft":[{"sock":"a","g":45,"m":90,)")) << reply;
+  EXPECT_TRUE(has(reply, R"({"sock":"b","g":0,"m":0,)")) << reply;
+}
+
+TEST(AdjustQuestion, AnswersOfTheYarnAloneWhereNoToeWasMeasured) {
+  const std::string reply = answer(
+      "adjust",
+      full_request().with("/needles/roundsDone", "60").with("/needles/gramsLeftA", "45").text());
+  EXPECT_TRUE(has(reply, R"("adjust":{"yarnGuessed":false,"yarnLeft":[{"sock":"a",)")) << reply;
+}
+
+TEST(AdjustQuestion, LeavesOutOfTheToeWhatWasNotMeasured) {
+  const std::string reply =
+      answer("adjust",
+             toe_like_the_swatch().without("/needles/rounds").without("/needles/lengthMm").text());
+  EXPECT_TRUE(has(reply, R"("toe":{"stitchesPerMm":)")) << reply;
+  const auto toe = reply.find(R"("toe":{)");
+  EXPECT_EQ(reply.substr(toe, reply.find('}', toe) - toe).find("roundsPerMm"), std::string::npos);
 }
 
 TEST(AdjustQuestion, IsRefusedPastTheEndOfThePlan) {
