@@ -21,6 +21,7 @@ constexpr std::size_t kMostRead = 67584;  // 66 KiB
 
 constexpr const char* kUsage =
     "usage: sockmath plan < request.json   the plan of a pair of socks, as JSON\n"
+    "       sockmath adjust < sock.json    the same with what is measured on the needles, as JSON\n"
     "       sockmath link < sheet.json     a sheet made into a link, or a link opened, as JSON\n"
     "       sockmath schema                the JSON Schema of requests and replies\n"
     "exit:  0 answered, 1 refused (the reply names the problems), 2 misuse\n";

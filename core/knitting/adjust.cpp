@@ -76,16 +76,24 @@ std::optional<Way> way_by_change(const AdjustRequest& request, const Toe& begun,
   return way;
 }
 
-// Whether the girth that the kept count gives lies near enough to the one asked for.
-bool girth_is_near(const Way& way, double ease_asked) {
-  const double share = (1 + way.girth_ease) / (1 + ease_asked);
-  return at_least(kGirthToKeep, std::abs(share - 1));
+// How far a way's girth lies from the one asked for, as a share of it.
+double girth_off(const Way& way, double ease_asked) {
+  return std::abs((1 + way.girth_ease) / (1 + ease_asked) - 1);
+}
+
+// Whether another count would bring the girth so little nearer that no round is worth it.
+bool is_near_enough(const Way& keep, const Way& other, double ease_asked) {
+  const double off = girth_off(keep, ease_asked);
+  return at_least(kGirthToKeep, off) || at_least(kGirthWorth, off - girth_off(other, ease_asked));
 }
 
 Remedy advice_among(const std::vector<Way>& ways, double ease_asked) {
   const Way& first = ways.front();
   const bool can_stay = first.remedy == Remedy::keep && first.passes;
-  if (can_stay && (ways.size() == 1 || girth_is_near(first, ease_asked))) return Remedy::keep;
+  // Both other ways end on the same count.
+  if (can_stay && (ways.size() == 1 || is_near_enough(first, ways.back(), ease_asked))) {
+    return Remedy::keep;
+  }
   for (const Way& way : ways) {
     if (way.remedy == Remedy::change) return Remedy::change;
   }

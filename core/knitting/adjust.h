@@ -50,6 +50,9 @@ struct Adjustment {
 // A girth within this share of the one asked for is kept: a hand's own gauge strays as much over
 // twenty evenings. ASSUMPTION.
 inline constexpr double kGirthToKeep = 0.03;
+// Another count that brings the girth nearer by no more than this share is not worth a round of
+// it. ASSUMPTION.
+inline constexpr double kGirthWorth = 0.01;
 
 // Refused as a plan is; rounds_done past the plan at /needles/roundsDone.
 Result<Adjustment> adjust(const AdjustRequest& request);
