@@ -10,6 +10,7 @@ import { maker } from './view/dom.js';
 import { viewFoot } from './view/foot.js';
 import { viewKept } from './view/kept.js';
 import { viewKnit } from './view/knit.js';
+import { viewMeasured } from './view/measured.js';
 import { isInSight } from './view/moments.js';
 import { settle } from './view/morph.js';
 import { viewLesson } from './view/lesson.js';
@@ -27,6 +28,7 @@ import { viewSummary } from './view/summary.js';
 import { viewScatter, viewSwatch } from './view/swatch.js';
 import { viewTwoWays } from './view/two_ways.js';
 import { viewWorking } from './view/working.js';
+import { viewYarnLeft } from './view/yarn_left.js';
 
 export { copiedText } from './view/along.js';
 export { keepScale } from './view/stretch_scale.js';
@@ -79,6 +81,8 @@ export function showPlan(document, showing) {
     buy: () => viewBuy(h, showing),
     substitute: () => viewOther(h, showing),
     knit: () => viewKnit(h, showing),
+    measured: () => viewMeasured(h, showing),
+    'yarn-left': () => viewYarnLeft(h, showing),
     along: () => viewAlong(h, showing),
     working: () => viewWorking(h, showing),
     summary: () => viewSummary(h, showing),

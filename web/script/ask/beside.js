@@ -4,4 +4,6 @@
 
 /** @typedef {(good: Good, said: Record<string, any>) => Record<string, any>} Make */
 /** By question. @type {{ [question in 'adjust' | 'found' | 'stripes']?: Make }} */
-export const besideRequests = {};
+export const besideRequests = {
+  adjust: ({ request }, said) => ({ ...request, ...said }),
+};

@@ -100,12 +100,28 @@ export const fixedFields = [
   quantity('pace', '/yarnMargin', 'percent'),
 ];
 
+const onNeedles = /** @type {const} */ ({ asks: 'adjust' });
+
 /**
  * Of a sock that is on the needles: asked beside the plan, of no part of its request, and open when the rest of the form
  * is settled. Their pointers begin with the name they have in state/settled.js.
  * @type {readonly Field[]}
  */
-export const besideFields = [];
+export const besideFields = [
+  quantity('rounds-done', '/needles/roundsDone', 'rounds', onNeedles),
+  quantity('toe-gauge', '/needles/stitches', 'stitches', onNeedles),
+  quantity('toe-gauge', '/needles/widthMm', 'length', onNeedles),
+  quantity('toe-gauge', '/needles/rounds', 'rounds', onNeedles),
+  quantity('toe-gauge', '/needles/lengthMm', 'length', onNeedles),
+  quantity('yarn-left', '/needles/gramsLeftA', 'mass', onNeedles),
+  quantity('yarn-left', '/needles/gramsLeftB', 'mass', onNeedles),
+];
+
+/**
+ * Whether a field is of a gauge: it stays in the units it was counted over, for nobody counts over 10.16 cm.
+ * @param {Field} field
+ */
+export const isOfGauge = ({ group }) => group === 'readings' || group === 'toe-gauge';
 
 /** Every field of a draft, its rows of readings included. @param {Draft} draft */
 export function fieldsOf(draft) {
