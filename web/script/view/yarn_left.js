@@ -11,7 +11,7 @@ import { figuresIn } from './figures.js';
 function sayLeft(left, { system }) {
   const { length, yarn } = figuresIn(system);
   const last = formatCount(left.lastRound);
-  const high = words.high(length(left.legHeightMm));
+  const high = left.legHeightMm > 0 ? words.high(length(left.legHeightMm)) : words.inFoot;
   const join = left.roundToJoin > 0 ? words.join(formatCount(left.roundToJoin)) : words.noJoin;
   if (left.roundsToUnpick > 0) return [words.rescue(left.roundsToUnpick, last), high, join];
   // A kitchen scale shows grams: of ounces a bind-off is none at all.

@@ -74,6 +74,7 @@ export const yarnLeftWords = {
   lasts: (/** @type {number} */ n, /** @type {Text} */ last) =>
     `It lasts for all of the plan: yarn for ${n === 1 ? 'one round' : `${n} rounds`} more, to round ${last}.`,
   high: (/** @type {Text} */ leg) => `Ended there, the leg is ${leg} high.`,
+  inFoot: 'Ended there, it would not even reach the leg.',
   short: (/** @type {number} */ n, /** @type {Text} */ last, /** @type {Text} */ lack) =>
     `It does not last: yarn for ${n === 1 ? 'one round' : `${n} rounds`} more, to round ${last}, ${lack} short of the plan.`,
   rescue: (/** @type {number} */ n, /** @type {Text} */ last) =>
