@@ -21,20 +21,27 @@ Problem past_the_plan(int rounds_done, Rounds total) {
           "The plan has fewer rounds than that."};
 }
 
-// Knitting time of the pair from a round on, that round not yet knit.
-Duration time_from(const Plan& plan, double stitches_per_minute, int round) {
-  int done = 0;
+// What is worked in one sock from a round on, that round knit.
+struct Ahead {
+  int rounds = 0;
   int stitches = 0;
+};
+
+Ahead ahead_of(const Plan& plan, int round) {
+  Ahead ahead;
+  int done = 0;
   for (const RoundSpan& span : plan.rounds) {
-    const int ahead = std::clamp(done + span.rounds - round, 0, span.rounds);
-    stitches += ahead * span.stitches;
     done += span.rounds;
+    const int rounds = std::clamp(done - round, 0, span.rounds);
+    ahead.rounds += rounds;
+    ahead.stitches += rounds * span.stitches;
   }
-  return knitting_time(2 * stitches, Rounds(std::max(0, done - round)), stitches_per_minute);
+  return ahead;
 }
 
-// What a count comes to; where the needles stand is filled in by the ways below.
-Way way_of(Remedy remedy, const Plan& plan) {
+// A count's plan, gone on with from a round.
+Way way_from(Remedy remedy, const Plan& plan, const AdjustRequest& request, int round) {
+  const Ahead ahead = ahead_of(plan, round);
   Way way;
   way.remedy = remedy;
   way.stitches = plan.stitches;
@@ -43,55 +50,50 @@ Way way_of(Remedy remedy, const Plan& plan) {
   way.heel_use = plan.heel_use;
   way.passes = at_least(kPassUse, plan.heel_use) && !plan.leg_fit.fails_from;
   way.total = plan.length.total;
-  way.yarn_pair = plan.yarn.need.pair;
-  return way;
-}
-
-void go_on_from(Way& way, const Plan& plan, const AdjustRequest& request, int round) {
-  way.to_go = Rounds(std::max(0, plan.length.total.value() - round));
+  way.from = round;
+  way.to_go = Rounds(ahead.rounds);
   way.lost = Rounds(request.rounds_done - round);
-  way.time_to_go = time_from(plan, request.plan.stitches_per_minute, round);
-}
-
-// The last round of the toe that is knit and has no more than `count` stitches; nothing where even
-// the cast-on has more.
-std::optional<int> round_to_turn_at(const Toe& toe, int rounds_done, Stitches count) {
-  if (toe.cast_on > count) return {};
-  int round = 0;
-  const int knit = std::min(rounds_done, static_cast<int>(toe.counts.size()));
-  for (int r = 1; r <= knit; ++r) {
-    if (toe.counts[static_cast<std::size_t>(r - 1)] <= count.value()) round = r;
-  }
-  return round;
+  way.rib_from = static_cast<int>(plan.toe.counts.size()) + 1;
+  way.yarn_pair = plan.yarn.need.pair;
+  way.yarn_to_go = remedy == Remedy::restart
+                       ? plan.yarn.need.pair
+                       : 2 * (ahead.stitches * plan.yarn.loop + plan.yarn.need.bind_off + kTail);
+  way.time_to_go = knitting_time(2 * ahead.stitches, way.to_go, request.plan.stitches_per_minute);
+  return way;
 }
 
 // From the toe on the needles to another count: increases left out, or added before the rib.
-std::optional<Way> way_by_change(const AdjustRequest& request, const Plan& begun,
-                                 const Plan& advised) {
-  const std::optional<int> round =
-      round_to_turn_at(begun.toe, request.rounds_done, advised.stitches);
-  if (!round) return {};
-  const Stitches there = *round == 0
-                             ? begun.toe.cast_on
-                             : Stitches(begun.toe.counts[static_cast<std::size_t>(*round - 1)]);
-  Way way = way_of(Remedy::change, advised);
-  const int missing = (advised.stitches - there).value();
-  constexpr int kStitchesAnIncreaseRound = 4;
-  way.increases = (missing + kStitchesAnIncreaseRound - 1) / kStitchesAnIncreaseRound;
-  go_on_from(way, advised, request, *round);
+std::optional<Way> way_by_change(const AdjustRequest& request, const Toe& begun, PlanRequest known,
+                                 Stitches count) {
+  const std::optional<TurnedToe> turned = turn_toe(begun, request.rounds_done, count);
+  if (!turned) return {};
+  known.stitch_count = count.value();
+  known.known_toe = turned->toe;
+  const Result<Plan> plan = make_plan(known);
+  if (!plan.ok()) return {};
+  Way way = way_from(Remedy::change, plan.value(), request, turned->from);
+  way.steps = turned->steps;
   return way;
 }
 
-// Whether the girth that the kept count gives lies near enough to the one asked for.
-bool girth_is_near(const Way& way, double ease_asked) {
-  const double share = (1 + way.girth_ease) / (1 + ease_asked);
-  return at_least(kGirthToKeep, std::abs(share - 1));
+// How far a way's girth lies from the one asked for, as a share of it.
+double girth_off(const Way& way, double ease_asked) {
+  return std::abs((1 + way.girth_ease) / (1 + ease_asked) - 1);
+}
+
+// Whether another count would bring the girth so little nearer that no round is worth it.
+bool is_near_enough(const Way& keep, const Way& other, double ease_asked) {
+  const double off = girth_off(keep, ease_asked);
+  return at_least(kGirthToKeep, off) || at_least(kGirthWorth, off - girth_off(other, ease_asked));
 }
 
 Remedy advice_among(const std::vector<Way>& ways, double ease_asked) {
   const Way& first = ways.front();
   const bool can_stay = first.remedy == Remedy::keep && first.passes;
-  if (can_stay && (ways.size() == 1 || girth_is_near(first, ease_asked))) return Remedy::keep;
+  // Both other ways end on the same count.
+  if (can_stay && (ways.size() == 1 || is_near_enough(first, ways.back(), ease_asked))) {
+    return Remedy::keep;
+  }
   for (const Way& way : ways) {
     if (way.remedy == Remedy::change) return Remedy::change;
   }
@@ -109,30 +111,32 @@ Result<Adjustment> adjust(const AdjustRequest& request) {
   }
 
   Adjustment adjustment;
-  adjustment.gauge = gauge_on_needles(planned.gauge, request.toe);
   adjustment.planned = planned;
+  adjustment.known = planned;
+  if (!request.toe) return adjustment;
+  adjustment.gauge = gauge_on_needles(planned.gauge, *request.toe);
 
   PlanRequest known = request.plan;
-  known.known_gauge = adjustment.gauge.gauge;
+  known.known_gauge = adjustment.gauge->gauge;
   // A count of her own says what ease she wants.
   if (request.plan.stitch_count) known.girth_ease = planned.girth_ease;
-  known.stitch_count = planned.stitches.value();
-  const Result<Plan> kept = make_plan(known);
+  PlanRequest as_it_is = known;
+  as_it_is.stitch_count = planned.stitches.value();
+  as_it_is.known_toe = planned.toe;
+  const Result<Plan> kept = make_plan(as_it_is);
   if (kept.ok()) {
-    Way way = way_of(Remedy::keep, kept.value());
-    go_on_from(way, kept.value(), request, request.rounds_done);
-    adjustment.ways.push_back(way);
+    adjustment.known = kept.value();
+    adjustment.ways.push_back(way_from(Remedy::keep, kept.value(), request, request.rounds_done));
   }
   known.stitch_count.reset();
   const Result<Plan> advised = make_plan(known);
   const bool is_another = advised.ok() && advised.value().stitches != planned.stitches;
   if (is_another) {
-    if (const auto way = way_by_change(request, planned, advised.value())) {
+    const Stitches count = advised.value().stitches;
+    if (const auto way = way_by_change(request, planned.toe, known, count)) {
       adjustment.ways.push_back(*way);
     }
-    Way anew = way_of(Remedy::restart, advised.value());
-    go_on_from(anew, advised.value(), request, 0);
-    adjustment.ways.push_back(anew);
+    adjustment.ways.push_back(way_from(Remedy::restart, advised.value(), request, 0));
   }
   if (adjustment.ways.empty()) return kept.problems();
   adjustment.advised = advice_among(adjustment.ways, known.girth_ease);

@@ -8,6 +8,8 @@
 namespace twinround {
 namespace {
 
+constexpr Length kAnyLength = Length::from_cm(10);
+
 double variance(Weighed one) {
   const double sigma = one.value * one.error;
   return sigma * sigma;
@@ -28,31 +30,34 @@ Weighed weighed_mean(Weighed a, Weighed b) {
 
 NeedleGauge gauge_on_needles(const Gauge& planned, const NeedleReading& toe) {
   NeedleGauge both;
-  // A toe without its rounds says nothing of them: then the plan's stand.
-  NeedleReading measured = toe;
-  const bool has_rounds = toe.rounds && toe.height;
-  if (!has_rounds) {
-    measured.rounds = planned.rounds * toe.width;
-    measured.height = toe.width;
-  }
+  both.has_stitches = toe.stitches && toe.width;
+  both.has_rounds = toe.rounds && toe.height;
+  // Of what it does not say it is taken to be as planned, over a length of its own.
+  Reading measured;
+  measured.width = both.has_stitches ? *toe.width : toe.height.value_or(kAnyLength);
+  measured.height = both.has_rounds ? *toe.height : measured.width;
+  measured.stitches = both.has_stitches ? *toe.stitches : planned.stitches * measured.width;
+  measured.rounds = both.has_rounds ? *toe.rounds : planned.rounds * *measured.height;
   const bool is_washed = false;
   both.toe = gauge_from_readings({measured}, is_washed);
   both.gauge = planned;
 
-  const Weighed swatch_across{planned.stitches.per_mm(), planned.stitches_error};
-  const Weighed toe_across{both.toe.stitches.per_mm(), both.toe.stitches_error};
-  const Weighed across = weighed_mean(swatch_across, toe_across);
-  both.gauge.stitches = StitchGauge::per_mm(across.value);
-  both.gauge.stitches_error = across.error;
-  both.apart = errors_apart(swatch_across, toe_across);
-  if (!has_rounds) return both;
-
-  const Weighed swatch_up{planned.rounds.per_mm(), planned.rounds_error};
-  const Weighed toe_up{both.toe.rounds.per_mm(), both.toe.rounds_error};
-  const Weighed up = weighed_mean(swatch_up, toe_up);
-  both.gauge.rounds = RoundGauge::per_mm(up.value);
-  both.gauge.rounds_error = up.error;
-  both.apart = std::max(both.apart, errors_apart(swatch_up, toe_up));
+  if (both.has_stitches) {
+    const Weighed swatch{planned.stitches.per_mm(), planned.stitches_error};
+    const Weighed knit{both.toe.stitches.per_mm(), both.toe.stitches_error};
+    const Weighed mean = weighed_mean(swatch, knit);
+    both.gauge.stitches = StitchGauge::per_mm(mean.value);
+    both.gauge.stitches_error = mean.error;
+    both.apart = errors_apart(swatch, knit);
+  }
+  if (both.has_rounds) {
+    const Weighed swatch{planned.rounds.per_mm(), planned.rounds_error};
+    const Weighed knit{both.toe.rounds.per_mm(), both.toe.rounds_error};
+    const Weighed mean = weighed_mean(swatch, knit);
+    both.gauge.rounds = RoundGauge::per_mm(mean.value);
+    both.gauge.rounds_error = mean.error;
+    both.apart = std::max(both.apart, errors_apart(swatch, knit));
+  }
   return both;
 }
 

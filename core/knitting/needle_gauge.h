@@ -8,9 +8,11 @@
 namespace twinround {
 
 // A stretch of the toe, in the round and in stockinette, laid flat: stitches across one layer and
-// the width they take, rounds and the length they take. As a reading of a swatch; rounds may be
-// left out.
-using NeedleReading = Reading;
+// the width they take, rounds and the length they take. Either pair may be left out, not both.
+struct NeedleReading {
+  std::optional<double> stitches, rounds;
+  std::optional<Length> width, height;
+};
 
 // Two measurements of one gauge, each weighed by the inverse of its variance: the mean, and how
 // sure it is. Precondition: both errors above 0.
@@ -25,7 +27,8 @@ Weighed weighed_mean(Weighed a, Weighed b);
 // washed: its errors widen as an unwashed swatch's do.
 struct NeedleGauge {
   Gauge gauge;
-  Gauge toe;
+  Gauge toe;                                      // what it does not say stands as planned
+  bool has_stitches = false, has_rounds = false;  // measured on the toe
   double apart = 0;
 };
 NeedleGauge gauge_on_needles(const Gauge& planned, const NeedleReading& toe);

@@ -10,12 +10,14 @@ namespace {
 
 constexpr Length kNothing = Length::from_mm(0);
 
-// Stitches of each round, in order.
-std::vector<int> stitches_of_rounds(const Plan& plan) {
+// Stitches of each round, in order; a sock knit past its plan went on as the plan ends.
+std::vector<int> stitches_of_rounds(const Plan& plan, int rounds_done) {
   std::vector<int> stitches;
   for (const RoundSpan& span : plan.rounds) {
     stitches.insert(stitches.end(), static_cast<std::size_t>(span.rounds), span.stitches);
   }
+  const auto done = static_cast<std::size_t>(rounds_done);
+  if (done > stitches.size()) stitches.resize(done, plan.edge_stitches.value());
   return stitches;
 }
 
@@ -28,8 +30,8 @@ bool lies_under_ball(const Plan& plan, int round) {
 }  // namespace
 
 YarnLeft yarn_left(const Plan& plan, Length leg_height, const SockInHand& sock) {
-  const std::vector<int> stitches = stitches_of_rounds(plan);
-  const int all = static_cast<int>(stitches.size());
+  const std::vector<int> stitches = stitches_of_rounds(plan, sock.rounds_done);
+  const int all = plan.length.total.value();
   YarnLeft left;
   left.kept_back = plan.yarn.need.bind_off + kTail;
   const Length usable = sock.yarn_left - left.kept_back;
@@ -47,22 +49,22 @@ YarnLeft yarn_left(const Plan& plan, Length leg_height, const SockInHand& sock) 
       if (clearly_above(used.mm(), usable.mm())) break;
       left.rounds += 1;
     }
-    if (sock.rounds_done + left.rounds == all) {
+    if (sock.rounds_done + left.rounds >= all) {
       const Length beyond = usable - used;
       left.rounds += floor_count(beyond / (plan.yarn.loop * plan.edge_stitches.value()));
     }
   }
-  const int end = sock.rounds_done + left.rounds - left.rounds_to_unpick;
-  left.rounds_short = std::max(0, all - end);
-  const Length leg =
-      leg_height + (Rounds(end) / plan.gauge.rounds) - (Rounds(all) / plan.gauge.rounds);
+  left.last_round = sock.rounds_done + left.rounds - left.rounds_to_unpick;
+  left.rounds_short = std::max(0, all - left.last_round);
+  const Length leg = leg_height + (Rounds(left.last_round) / plan.gauge.rounds) -
+                     (Rounds(all) / plan.gauge.rounds);
   left.leg_height = std::max(leg, kNothing);
   return left;
 }
 
 std::optional<Length> loop_as_knit(const Plan& plan, int rounds_done, Length used) {
   if (rounds_done < 1) return {};
-  const std::vector<int> stitches = stitches_of_rounds(plan);
+  const std::vector<int> stitches = stitches_of_rounds(plan, rounds_done);
   int worked = plan.toe.cast_on.value();
   for (int r = 0; r < rounds_done; ++r) worked += stitches[static_cast<std::size_t>(r)];
   const Length in_stitches = used - kTail;
@@ -71,7 +73,7 @@ std::optional<Length> loop_as_knit(const Plan& plan, int rounds_done, Length use
 }
 
 int round_to_join(const Plan& plan, int rounds_done, Length left_in_ball) {
-  const std::vector<int> stitches = stitches_of_rounds(plan);
+  const std::vector<int> stitches = stitches_of_rounds(plan, rounds_done);
   Length used = kTail;  // the old ball's end is darned in too
   int last = 0;
   for (std::size_t r = static_cast<std::size_t>(rounds_done); r < stitches.size(); ++r) {

@@ -19,11 +19,12 @@ struct YarnLeft {
   int rounds_short = 0;      // of those the plan still asks for; 0 where the yarn lasts
   Length leg_height;         // floor to edge, if the sock ends with the last of them; never below 0
   Length kept_back;          // for the bind-off and its tail
+  int last_round = 0;        // of the sock, from 1: after it the bind-off
   int rounds_to_unpick = 0;  // where not even the bind-off is left: so many give it back
 };
 
-// Precondition: 0 <= rounds_done <= all rounds of the plan. `length_ease` and `leg_height` are the
-// plan's request's. Beyond the plan's last round the sock goes on as it ended.
+// Precondition: rounds_done >= 0. `leg_height` is the plan's request's. Beyond the plan's last
+// round the sock goes on as it ended.
 YarnLeft yarn_left(const Plan& plan, Length leg_height, const SockInHand& sock);
 
 // Yarn in one stitch as it really went: used over the stitches worked, the cast-on and one tail

@@ -46,8 +46,10 @@ Leg leg_of(const PlannedFoot& foot) {
 Result<SockOfCount> lengths_of_count(const PlanRequest& request, const FabricFigures& fabric,
                                      const PlannedFoot& foot, Stitches n) {
   SockOfCount sock;
-  sock.toe = shape_toe({n, foot.length.value, fabric.gauge.rounds, request.toe_share,
-                        request.tip_share, request.toe_shape});
+  const bool is_knit = request.known_toe && request.known_toe->counts.back() == n.value();
+  sock.toe = is_knit ? *request.known_toe
+                     : shape_toe({n, foot.length.value, fabric.gauge.rounds, request.toe_share,
+                                  request.tip_share, request.toe_shape});
   const Rounds toe_rounds(static_cast<int>(sock.toe.counts.size()));
   const Result<SockLength> length =
       divide_length({foot.length.value, foot.heel_girth.value, request.leg_height, request.cuff,

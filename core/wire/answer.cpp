@@ -3,6 +3,8 @@
 #include <utility>
 #include <vector>
 
+#include "adjust_reader.h"
+#include "adjust_writer.h"
 #include "envelope.h"
 #include "found_question.h"
 #include "link_reader.h"
@@ -38,6 +40,16 @@ std::string answer_link(std::string_view text) {
                   [&](JsonWriter& json) { write_link_reply(json, link, sheet, asked.changed); });
 }
 
+std::string answer_adjust(std::string_view text) {
+  const Result<AdjustQuestion> question = read_adjust_request(text);
+  if (!question.ok()) return refused(question.problems());
+  const Result<Adjustment> adjustment = adjust(question.value().request);
+  if (!adjustment.ok()) return refused(adjustment.problems());
+  return answered("adjust", [&](JsonWriter& json) {
+    write_adjustment(json, question.value(), adjustment.value());
+  });
+}
+
 }  // namespace
 
 std::string answer(std::string_view question, std::string_view text) {
@@ -45,6 +57,7 @@ std::string answer(std::string_view question, std::string_view text) {
   if (question == "link") return answer_link(text);
   if (question == "place") return answer_place(text);
   if (question == "found") return answer_found(text);
+  if (question == "adjust") return answer_adjust(text);
   return refused({unknown_question()});
 }
 

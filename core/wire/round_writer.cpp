@@ -19,20 +19,6 @@ const char* word_of(Work work) {
   return "m1p";
 }
 
-const char* word_of(ToeSides sides) {
-  switch (sides) {
-    case ToeSides::none:
-      return "none";
-    case ToeSides::both:
-      return "both";
-    case ToeSides::great:
-      return "great";
-    case ToeSides::little:
-      break;
-  }
-  return "little";
-}
-
 const char* word_of(Section section) {
   switch (section) {
     case Section::toe:
@@ -71,6 +57,20 @@ void write_told(JsonWriter& json, const HalfLine& half) {
 }
 
 }  // namespace
+
+const char* word_of(ToeSides sides) {
+  switch (sides) {
+    case ToeSides::none:
+      return "none";
+    case ToeSides::both:
+      return "both";
+    case ToeSides::great:
+      return "great";
+    case ToeSides::little:
+      break;
+  }
+  return "little";
+}
 
 void write_toe(JsonWriter& json, const Toe& toe) {
   json.open_object();

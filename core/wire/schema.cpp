@@ -4,6 +4,7 @@
 #include <string_view>
 #include <vector>
 
+#include "adjust_fields.h"
 #include "caution_codes.h"
 #include "field_schema.h"
 #include "found_fields.h"
@@ -94,6 +95,15 @@ std::string schema_text() {
   write_field_schema(json, found_reply_fields(), nullptr);
   write_note(json, "foundProblem", "Something that cannot be seen",
              joined(kProblemCodes, kFoundCodes));
+  json.key("adjustRequest");
+  write_adjust_request_schema(json);
+  write_reply(json, "adjustReply", "adjustAnswered", "adjustRefused");
+  write_envelope(json, "adjustAnswered", "What the sock on the needles comes to", "adjust");
+  write_envelope(json, "adjustRefused", "No way to go on, and why", "problems", "adjustProblem");
+  json.key("adjust");
+  write_field_schema(json, adjust_reply_fields(), nullptr);
+  write_note(json, "adjustProblem", "Something wrong with what was measured or planned",
+             joined(kProblemCodes, kAdjustCodes));
   json.key("linkRequest");
   write_field_schema(json, link_request_fields(), nullptr);
   write_reply(json, "linkReply", "linkAnswered", "linkRefused");

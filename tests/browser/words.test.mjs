@@ -19,7 +19,7 @@ const schema = JSON.parse(
 const codes = (definition, name) => schema.$defs[definition].properties[name].enum;
 
 // Of the plan, and of what is asked beside it.
-const problemCodes = ['problem', 'foundProblem'].flatMap((name) => codes(name, 'code'));
+const problemCodes = ['problem', 'foundProblem', 'adjustProblem'].flatMap((name) => codes(name, 'code'));
 
 const missing = (all, said) => all.filter((code) => !(code in said));
 
@@ -65,9 +65,8 @@ test('every field has a label, every choice a word, and every field of the reque
     if (node.items) return leaves(node.items, `${at}/0`);
     return [at];
   };
-  const request = schema.$defs.request ?? schema;
   const asked = new Set(fields.map(({ pointer }) => pointer));
-  const unasked = leaves(request, '').filter(
+  const unasked = leaves(schema.$defs.adjustRequest, '').filter(
     (pointer) => pointer !== '/version' && !asked.has(pointer),
   );
   assert.deepEqual(unasked, []);

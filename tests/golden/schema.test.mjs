@@ -1,23 +1,27 @@
 // The committed schema is the core's own, and means what the core does: whatever it lets through the
 // core does not refuse as malformed, and the other way round. Judged by ajv, a validator not ours.
 import assert from 'node:assert/strict';
-import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { describe, it } from 'node:test';
 
 import { loadCore } from '../../tools/js/load_core.mjs';
 import { at, fromBrowserTests } from '../../tools/js/paths.mjs';
 import { runCommand } from '../../tools/js/run_command.mjs';
+import { kept } from './kept.mjs';
 import { mutations } from './mutate.mjs';
 
 const { Ajv2020 } = fromBrowserTests('ajv/dist/2020.js');
 
 const text = readFileSync(at('core', 'wire', 'schema.json'), 'utf8');
 const schema = JSON.parse(text);
-const { request } = schema.$defs;
 const ajv = new Ajv2020({ allErrors: true, strictTypes: false, strictTuples: false });
 ajv.addSchema(schema, 'contract');
-const isRequest = ajv.getSchema('contract#/$defs/request');
-const isReply = ajv.getSchema('contract#/$defs/reply');
+const definition = (name) => ajv.getSchema(`contract#/$defs/${name}`);
+/** By question: what a request and a reply are to be. */
+const contract = {
+  plan: { isRequest: definition('request'), isReply: definition('reply') },
+  adjust: { isRequest: definition('adjustRequest'), isReply: definition('adjustReply') },
+};
 const core = await loadCore();
 
 // Refusals of form, which a schema can express; all others come of computing the plan.
@@ -37,8 +41,9 @@ const ofForm = new Set([
 const problemsOf = (reply) => reply.problems ?? [];
 
 /** Asks the core; checks the reply against the schema; says whether both judge the request alike. */
-function judgeBoth(asked) {
-  const reply = JSON.parse(core.answer('plan', JSON.stringify(asked)));
+function judgeBoth(asked, question = 'plan') {
+  const { isRequest, isReply } = contract[question];
+  const reply = JSON.parse(core.answer(question, JSON.stringify(asked)));
   assert.ok(
     isReply(reply),
     `${JSON.stringify(isReply.errors)} in the reply to ${JSON.stringify(asked)}`,
@@ -88,6 +93,20 @@ const bySize = {
   legHeightMm: 180,
 };
 
+const onTheNeedles = {
+  ...bySize,
+  needles: {
+    roundsDone: 9,
+    stitches: 30,
+    widthMm: 101.6,
+    rounds: 9,
+    lengthMm: 25,
+    gramsLeftA: 50,
+    gramsLeftB: 50,
+  },
+};
+const { request, adjustRequest } = schema.$defs;
+
 describe('the schema', () => {
   it('is what sockmath says', async () => {
     const { ok, out } = await runCommand(at('build', 'native', 'sockmath'), ['schema']);
@@ -95,9 +114,13 @@ describe('the schema', () => {
     assert.equal(out, text);
   });
 
-  for (const [name, base] of Object.entries({ measured, bySize })) {
+  for (const [name, base, question, shape] of [
+    ['measured', measured, 'plan', request],
+    ['bySize', bySize, 'plan', request],
+    ['onTheNeedles', onTheNeedles, 'adjust', adjustRequest],
+  ]) {
     it(`lets the ${name} request through, and the core answers it`, () => {
-      const { alike, refusedForForm } = judgeBoth(base);
+      const { alike, refusedForForm } = judgeBoth(base, question);
       assert.ok(alike);
       assert.deepEqual(refusedForForm, []);
     });
@@ -106,8 +129,8 @@ describe('the schema', () => {
       const parted = [];
       let refused = 0;
       let accepted = 0;
-      for (const { path, value, changed } of mutations(request, base)) {
-        const { alike, refusedForForm } = judgeBoth(changed);
+      for (const { path, value, changed } of mutations(shape, base)) {
+        const { alike, refusedForForm } = judgeBoth(changed, question);
         if (refusedForForm.length > 0) refused += 1;
         else accepted += 1;
         if (!alike) {
@@ -120,33 +143,29 @@ describe('the schema', () => {
     });
 
     it(`knows every field of the ${name} request by the pointer the core names`, () => {
-      for (const { path, schema: field, value, changed } of mutations(request, base)) {
+      for (const { path, schema: field, value, changed } of mutations(shape, base)) {
         const wrongInItself = field && value !== undefined && !ajv.validate(field, value);
         if (!wrongInItself) continue;
         // It is named, or something inside it is.
         const pointer = `/${path.join('/')}`;
-        const named = judgeBoth(changed).refusedForForm.map((problem) => problem.field);
+        const named = judgeBoth(changed, question).refusedForForm.map((problem) => problem.field);
         const isAt = (place) => place === pointer || place.startsWith(`${pointer}/`);
         assert.ok(named.some(isAt), `${pointer} = ${JSON.stringify(value)}: named [${named}]`);
       }
     });
   }
 
-  const folder = at('tests', 'golden');
-  const cases = readdirSync(folder).filter((name) =>
-    existsSync(at('tests', 'golden', name, 'request.json')),
-  );
-  for (const name of cases) {
+  for (const { name, question, read } of kept) {
     it(`fits the kept request and reply ${name}`, () => {
-      const read = (file) => readFileSync(at('tests', 'golden', name, file), 'utf8');
+      const { isReply } = contract[question];
       assert.ok(isReply(JSON.parse(read('reply.json'))), JSON.stringify(isReply.errors));
-      let kept;
+      let asked;
       try {
-        kept = JSON.parse(read('request.json'));
+        asked = JSON.parse(read('request.json'));
       } catch {
         return; // kept for being no JSON at all
       }
-      assert.ok(judgeBoth(kept).alike);
+      assert.ok(judgeBoth(asked, question).alike);
     });
   }
 });

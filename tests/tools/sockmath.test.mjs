@@ -35,6 +35,22 @@ describe('sockmath link', () => {
   });
 });
 
+describe('sockmath adjust', () => {
+  const adjust = (needles) => run(['adjust'], JSON.stringify({ ...JSON.parse(request), needles }));
+
+  it('answers what is measured on the needles', async () => {
+    const { code, stdout } = await adjust({ roundsDone: 9, gramsLeftA: 50 });
+    assert.equal(code, 0);
+    assert.equal(JSON.parse(stdout).adjust.yarnLeft[0].sock, 'a');
+  });
+
+  it('refuses a plan without them, with 1', async () => {
+    const { code, stdout } = await run(['adjust'], request);
+    assert.equal(code, 1);
+    assert.equal(JSON.parse(stdout).problems[0].field, '/needles');
+  });
+});
+
 describe('sockmath', () => {
   it('answers with one line and 0', async () => {
     const { code, stdout } = await run(['plan'], request);

@@ -3,7 +3,7 @@ import { bringIntoView } from './frame.js';
 import { parseQuantity, unitIn, unitsOfKind, withoutUnit } from './units.js';
 import { readWindowButton, readWindowField } from './form/chart_window.js';
 import { tieWords } from './form/build.js';
-import { fieldsOf, idOf } from './form/fields.js';
+import { fieldsOf, idOf, isOfGauge } from './form/fields.js';
 import { readOwn } from './form/own_words.js';
 import { unitOf } from './form/tell.js';
 
@@ -65,12 +65,11 @@ function unitAction(control, state) {
 }
 
 /**
- * The page's own units: every measure of the foot, the yarn and the sock is shown in them. A swatch stays
- * in the units it was counted over: nobody counts over 10.16 cm.
+ * The page's own units: every measure of the foot, the yarn and the sock is shown in them, a gauge's are not.
  * @param {'metric' | 'inch'} system @param {State} state @returns {Action} */
 function systemAction(system, state) {
   const shown = fieldsOf(state.draft)
-    .filter(({ group }) => group !== 'readings')
+    .filter((field) => !isOfGauge(field))
     .map((field) => [field.pointer, unitIn(field.kind, system)])
     .filter(([, unit]) => unit !== '');
   return { type: 'system', system, shown: Object.fromEntries(shown) };
@@ -95,6 +94,7 @@ function readButton(button) {
   if (count !== null) return { type: 'typed', pointer: '/stitchCount', typed: count, unit: '' };
   const rib = button.getAttribute('data-rib')?.split(' ');
   if (rib) return { type: 'rib', knit: rib[0], purl: rib[1] };
+  if (button.hasAttribute('data-toe-to-swatch')) return { type: 'toe swatched' };
   if (button.hasAttribute('data-add-reading')) return { type: 'reading added' };
   const index = button.getAttribute('data-remove-reading');
   if (index !== null) return { type: 'reading removed', index: Number(index) };

@@ -4,6 +4,7 @@ import { exampleDraft } from './state/example.js';
 import { redo, remember, undo } from './state/history.js';
 import { withoutStrangers } from './state/own.js';
 import { isSettled, ofTheClass } from './state/settled.js';
+import { swatchToe } from './state/toe_swatched.js';
 
 /** @typedef {{ typed: string, unit: string }} Entry a field's text and the unit it was typed with */
 /** @typedef {Record<string, Entry>} Draft by JSON pointer */
@@ -46,7 +47,7 @@ import { isSettled, ofTheClass } from './state/settled.js';
  *   | { type: 'window', window: import('./state/chart_window.js').Window | undefined }
  *   | { type: 'rib', knit: string, purl: string }
  *   | { type: 'system', system: 'metric' | 'inch', shown: Record<string, string> }
- *   | { type: 'reading added' }
+ *   | { type: 'reading added' } | { type: 'toe swatched' }
  *   | { type: 'reading removed', index: number }} Action
  */
 
@@ -219,6 +220,8 @@ function step(state, action) {
       return { ...state, system: action.system, shown: action.shown, fresh: '' };
     case 'reading added':
       return addReading(state);
+    case 'toe swatched':
+      return swatchToe(state, Math.min(countReadings(state.draft), mostReadings - 1));
     case 'reading removed':
       return removeReading(state, action.index);
     default:

@@ -10,6 +10,7 @@ import { maker } from './view/dom.js';
 import { viewFoot } from './view/foot.js';
 import { viewKept } from './view/kept.js';
 import { viewKnit } from './view/knit.js';
+import { viewMeasured } from './view/measured.js';
 import { isInSight } from './view/moments.js';
 import { settle } from './view/morph.js';
 import { viewLesson } from './view/lesson.js';
@@ -28,6 +29,7 @@ import { viewSummary } from './view/summary.js';
 import { viewScatter, viewSwatch } from './view/swatch.js';
 import { viewTwoWays } from './view/two_ways.js';
 import { viewWorking } from './view/working.js';
+import { viewYarnLeft } from './view/yarn_left.js';
 
 export { copiedText } from './view/along.js';
 export { keepScale } from './view/stretch_scale.js';
@@ -83,6 +85,8 @@ export function showPlan(document, showing) {
     'lost-how': () => viewLostHow(h, document, showing),
     lost: () => viewLost(h, showing),
     misstep: () => viewMisstep(h, showing),
+    measured: () => viewMeasured(h, showing),
+    'yarn-left': () => viewYarnLeft(h, showing),
     along: () => viewAlong(h, showing),
     working: () => viewWorking(h, showing),
     summary: () => viewSummary(h, showing),

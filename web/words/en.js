@@ -33,3 +33,4 @@ export { makingLines } from './en/working_lines_making.js';
 export { offlineWords } from './en/offline.js';
 export { numberWords } from './en/working_numbers.js';
 export { swatchWords } from './en/swatch.js';
+export { measuredWords, yarnLeftWords } from './en/measured.js';

@@ -40,9 +40,13 @@ Gauge swatch() {
   return gauge_from_readings({reading(20, 101.6, 28, 101.6)}, true);
 }
 
+NeedleReading toe(double stitches, double width_mm, double rounds, double length_mm) {
+  return {stitches, rounds, mm(width_mm), mm(length_mm)};
+}
+
 TEST(NeedleGauge, WeighsTheToeWithTheSwatch) {
   // Toe: 20 stitches of one layer over 100 mm, 14 rounds over 51 mm.
-  const NeedleGauge both = gauge_on_needles(swatch(), reading(20, 100, 14, 51));
+  const NeedleGauge both = gauge_on_needles(swatch(), toe(20, 100, 14, 51));
   // By hand. Swatch across: 20/101.6 = 0.196850 a mm; error sqrt(0.02^2 + (0.204/20)^2) =
   // 0.0224508. Toe across: 0.2; sqrt(0.02^2 + (0.204/20)^2 + 0.0219246938^2) = 0.0313805. Sigmas
   // 0.00441944 and 0.0062761; weights 51200 and 25388: mean 0.1978943.
@@ -70,17 +74,29 @@ TEST(NeedleGauge, AToeWithoutRoundsLeavesThoseOfThePlan) {
   EXPECT_GT(both.gauge.stitches, swatch().stitches);
 }
 
+TEST(NeedleGauge, AToeWithoutStitchesLeavesThoseOfThePlan) {
+  NeedleReading toe;
+  toe.rounds = 14;
+  toe.height = mm(48);
+  const NeedleGauge both = gauge_on_needles(swatch(), toe);
+  EXPECT_EQ(both.gauge.stitches, swatch().stitches);
+  EXPECT_EQ(both.gauge.stitches_error, swatch().stitches_error);
+  EXPECT_GT(both.gauge.rounds, swatch().rounds);
+  EXPECT_FALSE(both.has_stitches);
+  EXPECT_TRUE(both.has_rounds);
+}
+
 TEST(NeedleGauge, TellsHowFarApartTheTwoAre) {
-  EXPECT_LT(gauge_on_needles(swatch(), reading(20, 101.6, 28, 101.6)).apart, 1e-9);
+  EXPECT_LT(gauge_on_needles(swatch(), toe(20, 101.6, 28, 101.6)).apart, 1e-9);
   // A fifth tighter than the swatch is another fabric.
-  EXPECT_GT(gauge_on_needles(swatch(), reading(24, 101.6, 28, 101.6)).apart, kApart);
+  EXPECT_GT(gauge_on_needles(swatch(), toe(24, 101.6, 28, 101.6)).apart, kApart);
   // Only the rounds are off.
-  EXPECT_GT(gauge_on_needles(swatch(), reading(20, 101.6, 34, 101.6)).apart, kApart);
+  EXPECT_GT(gauge_on_needles(swatch(), toe(20, 101.6, 34, 101.6)).apart, kApart);
 }
 
 TEST(NeedleGauge, TrustsAToeMoreThanALabel) {
   const Gauge label = gauge_from_label(*yarn_category(4));
-  const NeedleGauge both = gauge_on_needles(label, reading(22, 100, 20, 70));
+  const NeedleGauge both = gauge_on_needles(label, toe(22, 100, 20, 70));
   const double from_toe = 0.22 - both.gauge.stitches.per_mm();
   const double from_label = both.gauge.stitches.per_mm() - label.stitches.per_mm();
   EXPECT_GT(from_label, 3 * from_toe);

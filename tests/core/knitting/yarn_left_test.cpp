@@ -80,6 +80,19 @@ TEST(YarnLeft, UnderOneBindOffTheLastRoundsAreUnpicked) {
   EXPECT_EQ(yarn_left(plan, request.leg_height, {110, mm(0)}).rounds_short, 12);
 }
 
+TEST(YarnLeft, PastThePlanTheSockWentOnAsItEnds) {
+  const PlanRequest request = woman_in_worsted();
+  const Plan plan = plan_of(request);
+  const Length reserve = plan.yarn.need.bind_off + kTail;
+  const YarnLeft more = yarn_left(plan, request.leg_height, {125, reserve + plan.yarn.loop * 121});
+  EXPECT_EQ(more.rounds, 3);
+  EXPECT_EQ(more.last_round, 128);
+  EXPECT_NEAR(more.leg_height.mm(), 200 + 8 * 101.6 / 28, 1e-6);
+  const YarnLeft none = yarn_left(plan, request.leg_height, {125, reserve - mm(1)});
+  EXPECT_EQ(none.rounds_to_unpick, 1);
+  EXPECT_EQ(none.last_round, 124);
+}
+
 TEST(YarnLeft, NeverPromisesMoreYarnThanThereIs) {
   constexpr unsigned kSeed = 20260;
   std::mt19937 chance(kSeed);

@@ -13,6 +13,11 @@ function asSeen(seen) {
 
 /** By question. @type {{ [question in 'adjust' | 'found' | 'stripes']?: Make }} */
 export const besideRequests = {
+  // Where she stands is known while she knits by the page.
+  adjust: ({ request, state }, { needles }) => ({
+    ...request,
+    needles: { roundsDone: state.started?.round, ...needles },
+  }),
   found: ({ plan }, { found: { a, b, misstep } }) => ({
     version: 1,
     rib: plan.rib,

@@ -101,6 +101,7 @@ export const fixedFields = [
 ];
 
 const found = /** @type {const} */ ({ asks: 'found' });
+const onNeedles = /** @type {const} */ ({ asks: 'adjust' });
 
 /**
  * Of a sock that is on the needles: asked beside the plan, of no part of its request, and open when the rest of the form
@@ -116,7 +117,20 @@ export const besideFields = [
     quantity('lost-toe', `/found/${sock}/rounds`, 'rounds', found),
   ]),
   quantity('misstep', '/found/misstep/roundsSince', 'rounds', found),
+  quantity('rounds-done', '/needles/roundsDone', 'rounds', onNeedles),
+  quantity('toe-gauge', '/needles/stitches', 'stitches', onNeedles),
+  quantity('toe-gauge', '/needles/widthMm', 'length', onNeedles),
+  quantity('toe-gauge', '/needles/rounds', 'rounds', onNeedles),
+  quantity('toe-gauge', '/needles/lengthMm', 'length', onNeedles),
+  quantity('yarn-left', '/needles/gramsLeftA', 'mass', onNeedles),
+  quantity('yarn-left', '/needles/gramsLeftB', 'mass', onNeedles),
 ];
+
+/**
+ * Whether a field is of a gauge: it stays in the units it was counted over, for nobody counts over 10.16 cm.
+ * @param {Field} field
+ */
+export const isOfGauge = ({ group }) => group === 'readings' || group === 'toe-gauge';
 
 /** Every field of a draft, its rows of readings included. @param {Draft} draft */
 export function fieldsOf(draft) {

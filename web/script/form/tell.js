@@ -14,7 +14,7 @@ import {
 } from '../units.js';
 import { fieldWords, formWords, optionWords, problemWords } from '../../words/en.js';
 import { shownUnit } from '../state.js';
-import { fieldsOf, idOf, isAsked, isAside, wordsKey } from './fields.js';
+import { fieldsOf, idOf, isAsked, isAside, isOfGauge, wordsKey } from './fields.js';
 import { readEntry } from './request.js';
 
 /** @typedef {import('./fields.js').Field} Field */
@@ -30,9 +30,7 @@ export const unitOf = (state, field) =>
  * @param {Field} field @param {number} value @param {string} unit
  */
 const inField = (field, value, unit) =>
-  field.group === 'readings'
-    ? formatNumber(fromBase(value, unit), 2)
-    : inputText(field.kind, value, unit);
+  isOfGauge(field) ? formatNumber(fromBase(value, unit), 2) : inputText(field.kind, value, unit);
 
 /** The text that stands in a field: as typed, or as converted when it is shown in another unit. @param {State} state @param {Field} field */
 export function textOf(state, field) {
@@ -57,8 +55,7 @@ export function alsoOf(state, field) {
   const read = readEntry(field, entry);
   if (!read.ok) return '';
   const other = otherUnit(field.kind, unitOf(state, field));
-  const isGauge = field.group === 'readings';
-  return `= ${isGauge ? `${inField(field, read.value, other)} ${other}` : formatKind(field.kind, read.value, other)}`;
+  return `= ${isOfGauge(field) ? `${inField(field, read.value, other)} ${other}` : formatKind(field.kind, read.value, other)}`;
 }
 
 /** A field's value in words, "24.6 cm" or "to the left", or '' when it is empty. @param {State} state @param {Field} field */

@@ -12,6 +12,7 @@ const ofDraft = [
   'anew',
   'reading added',
   'reading removed',
+  'toe swatched',
 ];
 
 // What belongs to one student: her swatch, her foot, the count she took, her pace, another yarn of her own.

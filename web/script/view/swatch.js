@@ -15,7 +15,7 @@ const side = 104;
 const firstWidth = '/swatch/readings/0/widthMm';
 
 /** A gauge is told over what the swatch was counted over, whatever the page's own units are. @param {Showing} showing @returns {System} */
-const systemOf = ({ values, system }) => {
+export const gaugeSystem = ({ values, system }) => {
   const width = values[firstWidth] ?? '';
   return width === '' ? system : /[cm]m$/.test(width) ? 'metric' : 'inch';
 };
@@ -23,7 +23,7 @@ const systemOf = ({ values, system }) => {
 /** The gauge as it is told. @param {Showing} showing */
 function gaugeIn(showing) {
   const { gauge } = showing.plan;
-  const system = systemOf(showing);
+  const system = gaugeSystem(showing);
   const write = (/** @type {number} */ perMm, most = 1) =>
     formatNumber(overGauge(perMm, system), most);
   return {

@@ -149,6 +149,29 @@ export const fieldWords = {
     short: 'yarn margin',
     how: 'Added to the need. Usual: 10 %.',
   },
+  '/needles/roundsDone': {
+    label: 'Rounds done',
+    of: 'of each sock',
+    short: 'rounds done',
+    how: 'Of each sock, the toe’s among them.',
+    needed: 'How many rounds are done? All the rest hangs on that.',
+  },
+  '/needles/stitches': {
+    label: 'Stitches',
+    of: 'of the toe',
+    short: 'stitches of the toe',
+    how: 'Across one layer of the toe, lying flat and not pulled.',
+  },
+  '/needles/widthMm': { label: 'over', of: 'a width of', short: 'toe width' },
+  '/needles/rounds': {
+    label: 'Rounds',
+    of: 'of the toe',
+    short: 'rounds of the toe',
+    how: 'Up the middle, the needle left out.',
+  },
+  '/needles/lengthMm': { label: 'over', of: 'a length of', short: 'length of the toe' },
+  '/needles/gramsLeftA': { label: 'Left of yarn A', short: 'yarn left of A' },
+  '/needles/gramsLeftB': { label: 'Left of yarn B', short: 'yarn left of B' },
 };
 
 /** What stands in a list of choices. @type {Record<string, Record<string, string>>} */

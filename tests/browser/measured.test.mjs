@@ -1,0 +1,246 @@
+// Measured on the needles and weighed: what the page says of it, held against the core asked by itself.
+import assert from 'node:assert/strict';
+import { after, before, test } from 'node:test';
+
+import { loadCore } from '../../tools/js/load_core.mjs';
+import { kept } from '../golden/kept.mjs';
+import { again, goTo, openBrowser, press, typeInto, unitOf } from './open_page.mjs';
+
+const core = await loadCore();
+const example = JSON.parse(
+  kept.find(({ name }) => name === 'contract-example').read('request.json'),
+);
+/** The core's answer for the page's example with this on its needles. */
+function answerTo(needles) {
+  const reply = JSON.parse(core.answer('adjust', JSON.stringify({ ...example, needles })));
+  return reply.adjust ?? reply;
+}
+
+let open;
+let end;
+before(async () => ({ open, end } = await openBrowser()));
+after(() => end());
+
+const id = (name) => `f-needles-${name}`;
+const fold = { measured: '#measured', yarn: '#yarn-left' };
+
+/** The folds of a sock on the needles, as a reader opens them. */
+async function atTheNeedles(options) {
+  const { page, seen } = await open(options);
+  await goTo(page, 'Knit');
+  await page.locator(`${fold.measured} > summary`).click();
+  await page.locator(`${fold.yarn} > summary`).click();
+  return { page, seen };
+}
+
+/** By name, in the order of the form. */
+async function typeNeedles(page, typed) {
+  for (const [name, text] of Object.entries(typed)) await typeInto(page, id(name), text);
+}
+
+const textsOf = (page, selector) =>
+  page.locator(selector).evaluateAll((nodes) => nodes.map((node) => node.textContent.trim()));
+const problemAt = (page, name) =>
+  page.locator(`[data-field="/needles/${name}"] .problem`).textContent();
+const wayOf = async (page, way) => {
+  const figures = await textsOf(page, `[data-key="${way}"] dd`);
+  return { text: await page.locator(`[data-key="${way}"]`).innerText(), figures };
+};
+
+const looser = {
+  roundsDone: '13',
+  stitches: '16',
+  widthMm: '4 in',
+  rounds: '13',
+  lengthMm: '5 cm',
+};
+const looserAsked = { roundsDone: 13, stitches: 16, widthMm: 101.6, rounds: 13, lengthMm: 50 };
+
+test('a toe in inches and centimetres stands beside the swatch with both errors, and three ways with what they cost', async () => {
+  const { page, seen } = await atTheNeedles();
+  await typeNeedles(page, looser);
+  const { measured } = answerTo(looserAsked);
+  const over = (perMm, error) =>
+    `${Number((perMm * 101.6).toFixed(1))} ± ${Number((perMm * 101.6 * error).toFixed(1))}`;
+  assert.deepEqual(
+    await textsOf(page, `${fold.measured} td`),
+    ['swatch', 'toe', 'together'].flatMap((name) => [
+      over(measured[name].stitchesPerMm, measured[name].relativeError),
+      over(measured[name].roundsPerMm, measured[name].roundsRelativeError),
+    ]),
+  );
+  assert.match(await page.locator(`${fold.measured} caption`).textContent(), /over 4.in/);
+  assert.match(await page.locator(fold.measured).innerText(), /They lie 5\.8 times/);
+  for (const way of measured.ways) {
+    const { text, figures } = await wayOf(page, way.way);
+    assert.deepEqual(figures.slice(0, 3), [
+      String(way.roundsLost),
+      String(way.roundsToGo),
+      `${Number((way.finishedGirthMm / 10).toFixed(1))} cm`,
+    ]);
+    assert.match(figures[5], new RegExp(`^${Math.round(way.mPerPair)} m$`));
+    assert.equal(/\badvised\b/.test(text), way.way === measured.advised, way.way);
+  }
+  assert.match((await wayOf(page, 'keep')).text, /118 rounds in place of 120/);
+  const change = (await wayOf(page, 'change')).text;
+  assert.match(change, /Unpick 3 rounds, to the end of round 10\./);
+  assert.match(change, /Round 11: leave the increases out; 36 stitches\./);
+  assert.match(change, /The rib begins with round 18/);
+  assert.deepEqual(seen.errors, []);
+});
+
+test('the units of the page change its figures, and not what was counted', async () => {
+  const { page } = await atTheNeedles();
+  await typeNeedles(page, looser);
+  await page.getByRole('radio', { name: 'in', exact: true }).check();
+  assert.equal(await page.locator(`#${id('widthMm')}`).inputValue(), '4');
+  assert.equal(await unitOf(page, id('lengthMm')).inputValue(), 'cm');
+  const { ways } = answerTo(looserAsked).measured;
+  const { figures } = await wayOf(page, 'change');
+  assert.equal(figures[2], '7⅞ in');
+  assert.equal(figures[5], `${Math.round(ways[1].mPerPair / 0.9144)} yd`);
+});
+
+test('a toe like its swatch leaves one way, and no word of doubt', async () => {
+  const { page } = await atTheNeedles();
+  await typeNeedles(page, { roundsDone: '14', stitches: '20', widthMm: '4 in' });
+  assert.deepEqual(await textsOf(page, '.ways-on h4'), ['Keep on with 40']);
+  assert.equal(await page.locator(`${fold.measured} .doubt`).count(), 0);
+  assert.equal(await page.locator('[data-toe-to-swatch]').count(), 0);
+  // Only the stitches were counted.
+  assert.equal((await textsOf(page, `${fold.measured} td`))[3], 'not measured');
+});
+
+test('increases are added where more stitches are wanted', async () => {
+  const { page } = await atTheNeedles();
+  await typeNeedles(page, { roundsDone: '17', stitches: '24', widthMm: '10,16' });
+  const { text } = await wayOf(page, 'change');
+  assert.match(text, /^Change to 44/);
+  assert.match(
+    text,
+    /Round 18: increase as in the toe’s other rounds; 44 stitches\. It is one more than/,
+  );
+  assert.match(text, /The rib begins with round 19/);
+});
+
+for (const [what, typed, at, says] of [
+  ['no rounds', { stitches: '20', widthMm: '4 in' }, 'roundsDone', /^How many rounds are done/],
+  [
+    'past the plan',
+    { roundsDone: '121', gramsLeftA: '20' },
+    'roundsDone',
+    /^The plan has 120 rounds/,
+  ],
+  ['half a round', { roundsDone: '13.5', gramsLeftA: '20' }, 'roundsDone', /^A whole number/],
+  ['stitches over nothing', { roundsDone: '13', stitches: '20' }, 'stitches', /“toe width”/],
+  ['rounds over nothing', { roundsDone: '13', rounds: '13' }, 'rounds', /“length of the toe”/],
+  [
+    'a width too small',
+    { roundsDone: '13', stitches: '2', widthMm: '0.3 in' },
+    'widthMm',
+    /^Between 0\.4 in/,
+  ],
+  ['no number', { roundsDone: '13', gramsLeftA: 'half' }, 'gramsLeftA', /^“half” is no number/],
+  ['a length for a weight', { roundsDone: '13', gramsLeftB: '20 m' }, 'gramsLeftB', /^That unit/],
+]) {
+  test(`${what}: told at its field, while the plan stands`, async () => {
+    const { page } = await atTheNeedles();
+    await typeNeedles(page, typed);
+    assert.match(await problemAt(page, at), says);
+    assert.equal(await page.locator(`#${id(at)}`).getAttribute('aria-invalid'), 'true');
+    assert.equal(
+      await page.locator('[data-view="measured"] > *, [data-view="yarn-left"] > *').count(),
+      0,
+    );
+    assert.equal(await page.locator('.mend').count(), 0);
+  });
+}
+
+test('yarn on a scale needs no measured toe: rounds, leg, where to stop and to join', async () => {
+  const { page } = await atTheNeedles();
+  await press(page, 'I have cast on: begin this sock');
+  await typeNeedles(page, { roundsDone: '60', gramsLeftA: '30', gramsLeftB: '0.7 oz' });
+  const [a, b] = answerTo({
+    roundsDone: 60,
+    gramsLeftA: 30,
+    gramsLeftB: 0.7 * 28.349523125,
+  }).yarnLeft;
+  const text = await page.locator('[data-view="yarn-left"]').textContent();
+  assert.equal(a.roundsShort, 0);
+  assert.match(
+    text,
+    new RegExp(
+      `Sock A: 60 m left\\s*It lasts.*yarn for ${a.rounds} rounds more, to round ${a.lastRound}\\.`,
+    ),
+  );
+  assert.ok(b.roundsShort > 0);
+  assert.match(
+    text,
+    new RegExp(
+      `${b.rounds} rounds more, to round ${b.lastRound}, ${b.roundsShort} short of the plan`,
+    ),
+  );
+  assert.ok(text.includes(`the leg is ${Number((b.legHeightMm / 10).toFixed(1))} cm high`));
+  assert.match(text, /Stop when 0\.7 g are left, 1\.4 m/);
+  assert.match(
+    text,
+    new RegExp(`at the latest where round ${b.roundToJoin} begins: at the start of a half`),
+  );
+  assert.match(text, new RegExp(`Both socks alike: bind off the two after round ${b.lastRound}`));
+  assert.equal(await page.locator('[data-view="measured"] > *').count(), 0);
+  await again(page);
+  assert.equal(await page.locator('[data-view="yarn-left"]').textContent(), text);
+});
+
+test('yarn under one bind-off: unpick, and from there bind off', async () => {
+  const { page } = await atTheNeedles();
+  await typeNeedles(page, { roundsDone: '112', gramsLeftA: '0.5' });
+  const [a] = answerTo({ roundsDone: 112, gramsLeftA: 0.5 }).yarnLeft;
+  assert.deepEqual([a.roundsToUnpick, a.lastRound], [1, 111]);
+  assert.match(
+    await page.locator('[data-view="yarn-left"]').innerText(),
+    /Unpick the last round and bind off after round 111\./,
+  );
+});
+
+test('the toe goes into the swatch as a reading, and can be taken out again', async () => {
+  const { page } = await atTheNeedles();
+  await goTo(page, 'Count');
+  await typeInto(page, 'f-swatch-readings-0-stitches', '20');
+  await goTo(page, 'Knit');
+  await typeNeedles(page, looser);
+  await press(page, 'put the toe’s reading into the swatch');
+  const row = '#f-swatch-readings-1-';
+  assert.equal(await page.locator(`${row}stitches`).inputValue(), '16');
+  assert.equal(await page.locator(`${row}widthMm`).inputValue(), '4');
+  assert.equal(await page.locator(`${row}heightMm`).inputValue(), '5');
+  assert.equal(await page.locator(`${row}stitches`).isVisible(), true);
+  // 36 stitches over 8 in.
+  assert.match(await page.textContent('.scatter-place'), /2 readings: 18 stitches/);
+  await goTo(page, 'Knit');
+  assert.equal(await page.locator(`#${id('stitches')}`).inputValue(), '');
+  await press(page, 'undo');
+  assert.equal(await page.locator(`#${id('stitches')}`).inputValue(), '16');
+  assert.equal(await page.locator(`${row}stitches`).count(), 0);
+});
+
+test('of a begun sock another is made for it', async () => {
+  const { page } = await atTheNeedles();
+  await typeNeedles(page, looser);
+  await press(page, 'I have cast on: begin this sock');
+  assert.equal(await page.locator('[data-toe-to-swatch]').count(), 0);
+  await page.locator(`${fold.measured} [data-kept="another"]`).click();
+  await press(page, 'put the toe’s reading into the swatch');
+  // Nothing was swatched before but the example.
+  assert.equal(await page.locator('#f-swatch-readings-0-stitches').inputValue(), '16');
+  assert.equal(await page.locator('#f-swatch-readings-1-stitches').count(), 0);
+});
+
+for (const width of [360, 1280]) {
+  test(`nothing of it is wider than a screen of ${width}`, async () => {
+    const { page } = await atTheNeedles({ viewport: { width, height: 780 } });
+    await typeNeedles(page, { ...looser, gramsLeftA: '45' });
+    const wide = await page.evaluate(() => document.documentElement.scrollWidth);
+    assert.ok(wide <= width, String(wide));
+  });
+}
