@@ -3,11 +3,10 @@
 #include <utility>
 #include <vector>
 
-#include "fields.h"
-#include "json_writer.h"
+#include "envelope.h"
 #include "link_reader.h"
 #include "link_writer.h"
-#include "note_writer.h"
+#include "place_question.h"
 #include "plan.h"
 #include "plan_writer.h"
 #include "problems.h"
@@ -16,36 +15,13 @@
 namespace twinround {
 namespace {
 
-void open_envelope(JsonWriter& json, bool ok) {
-  json.open_object();
-  json.key("ok").yes_no(ok);
-  json.key("version").whole(kVersion);
-  json.key("rules").whole(kRules);
-}
-
-std::string refused(const std::vector<Problem>& problems) {
-  JsonWriter json;
-  open_envelope(json, false);
-  json.key("problems");
-  write_problems(json, problems);
-  json.close_object();
-  return json.written();
-}
-
 std::string answer_plan(std::string_view text) {
   const Result<PlanRequest> request = read_request(text);
   if (!request.ok()) return refused(request.problems());
   const Result<Plan> plan = make_plan(request.value());
   if (!plan.ok()) return refused(plan.problems());
 
-  JsonWriter json;
-  open_envelope(json, true);
-  json.key("plan");
-  write_plan(json, plan.value());
-  json.close_object();
-  // Within the request's ranges no figure comes near that; if one did, half a plan would be a lie.
-  if (!json.all_finite()) return refused({figure_too_large()});
-  return json.written();
+  return answered("plan", [&](JsonWriter& json) { write_plan(json, plan.value()); });
 }
 
 // A link just made is opened again for the reply, so that this tells what the link itself says.
@@ -57,12 +33,8 @@ std::string answer_link(std::string_view text) {
   const LinkFault fault = read_link(link, sheet);
   if (fault != LinkFault::none) return refused({link_problem(fault)});
 
-  JsonWriter json;
-  open_envelope(json, true);
-  json.key("link");
-  write_link_reply(json, link, sheet, asked.changed);
-  json.close_object();
-  return json.written();
+  return answered("link",
+                  [&](JsonWriter& json) { write_link_reply(json, link, sheet, asked.changed); });
 }
 
 }  // namespace
@@ -70,6 +42,7 @@ std::string answer_link(std::string_view text) {
 std::string answer(std::string_view question, std::string_view text) {
   if (question == "plan") return answer_plan(text);
   if (question == "link") return answer_link(text);
+  if (question == "place") return answer_place(text);
   return refused({unknown_question()});
 }
 

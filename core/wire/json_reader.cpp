@@ -90,7 +90,7 @@ class Events final : public nlohmann::json_sax<json> {
     next_ = field_inside(table_, *around.field, step);
     if (!next_) {
       read_.unknown.push_back({around.field, around.item, pointer_});
-    } else if (TextValue* before = noted(*next_, around.item)) {
+    } else if (TextValue* before = noted(around, *next_)) {
       before->repeated = true;
       next_ = nullptr;
     }
@@ -116,11 +116,14 @@ class Events final : public nlohmann::json_sax<json> {
     bool is_list = false;
     int items = 0;
     std::size_t pointer_size = 0;
+    std::size_t inside = 0;  // where the values below it begin; its own is the one before
   };
 
-  TextValue* noted(const Field& field, int item) {
-    for (TextValue& value : read_.values) {
-      if (value.field == &field && value.item == item) return &value;
+  // Looked for inside the object alone, so that a long list of them is read in linear time.
+  TextValue* noted(const Level& around, const Field& field) {
+    for (std::size_t i = around.inside; i < read_.values.size(); ++i) {
+      TextValue& value = read_.values[i];
+      if (value.field == &field && value.item == around.item) return &value;
     }
     return nullptr;
   }
@@ -152,7 +155,7 @@ class Events final : public nlohmann::json_sax<json> {
     item_ = list.items++;
     next_ = nullptr;
     if (!list.field) return;
-    if (TextValue* value = noted(*list.field, list.item)) value->items = list.items;
+    read_.values[list.inside - 1].items = list.items;
     if (list.items <= list.field->max) next_ = field_inside(table_, *list.field, "*");
   }
 
@@ -173,7 +176,8 @@ class Events final : public nlohmann::json_sax<json> {
     }
     // What stands where another kind belongs is told as a whole and not looked into.
     const bool fits = next_ && json_kind(next_->kind) == kind;
-    levels_.push_back({fits ? next_ : nullptr, item_, kind == JsonKind::list, 0, pointer_.size()});
+    levels_.push_back({fits ? next_ : nullptr, item_, kind == JsonKind::list, 0, pointer_.size(),
+                       read_.values.size()});
     return true;
   }
 
@@ -221,10 +225,15 @@ const TextValue* ReadText::find(std::string_view field_pointer, int item) const 
   return nullptr;
 }
 
-ReadText read_json(std::string_view text, std::span<const Field> table) {
-  if (text.size() > kMostBytes) {
+std::optional<double> ReadText::number_at(std::string_view field_pointer, int item) const {
+  const TextValue* value = find(field_pointer, item);
+  return value ? std::optional<double>(value->number) : std::nullopt;
+}
+
+ReadText read_json(std::string_view text, std::span<const Field> table, std::size_t most_bytes) {
+  if (text.size() > most_bytes) {
     ReadText read;
-    read.broken = too_large_text();
+    read.broken = too_large_text(most_bytes);
     return read;
   }
   const TokenScan scan = scan_tokens(text);

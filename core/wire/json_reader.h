@@ -45,10 +45,12 @@ struct ReadText {
 
   // Nothing where the text has no value at that field.
   const TextValue* find(std::string_view field_pointer, int item = 0) const;
+  std::optional<double> number_at(std::string_view field_pointer, int item = 0) const;
 };
 
 // Takes any bytes. Time and memory are linear in them, and nothing recurses. Precondition: the
 // table's first row is that of "", and no list stands in another one.
-ReadText read_json(std::string_view text, std::span<const Field> table);
+ReadText read_json(std::string_view text, std::span<const Field> table,
+                   std::size_t most_bytes = kMostBytes);
 
 }  // namespace twinround

@@ -8,6 +8,8 @@
 namespace twinround {
 namespace {
 
+constexpr std::string_view kQuestions = "plan | place | link";
+
 Problem of_text(const std::string& pointer, const char* code, std::string message) {
   return {pointer, code, {}, {}, std::move(message)};
 }
@@ -62,16 +64,17 @@ const char* with_article(Kind kind) {
 }  // namespace
 
 Problem unknown_question() {
-  Problem problem =
-      of_text("", "unknown_question", "The questions answered are \"plan\" and \"link\".");
-  problem.words = {{"allowed", "plan | link"}};
+  Problem problem = of_text("", "unknown_question",
+                            "The questions answered are " + std::string(kQuestions) + ".");
+  problem.words = {{"allowed", std::string(kQuestions)}};
   return problem;
 }
 
-Problem too_large_text() {
-  Problem problem =
-      of_text("", "too_large_text", "The text is larger than 64 KiB; it was not read.");
-  problem.numbers = {{"max", static_cast<double>(kMostBytes)}};
+Problem too_large_text(std::size_t most_bytes) {
+  Problem problem = of_text(
+      "", "too_large_text",
+      "The text is larger than " + std::to_string(most_bytes / 1024) + " KiB; it was not read.");
+  problem.numbers = {{"max", static_cast<double>(most_bytes)}};
   return problem;
 }
 

@@ -10,7 +10,7 @@ namespace {
 
 class Checker {
  public:
-  Checker(const ReadText& read, std::span<const Field> table) : read_(read), table_(table) {}
+  Checker(const ReadText& read, std::span<const Field> table);
 
   std::vector<Problem> check();
 
@@ -24,7 +24,11 @@ class Checker {
     if (problem) problems_.push_back(std::move(*problem));
   }
 
-  void visit(const Field& field, int item);
+  const TextValue* at(std::size_t row, int item) const {
+    const auto place = static_cast<std::size_t>(item);
+    return place < by_row_[row].size() ? by_row_[row][place] : nullptr;
+  }
+  void visit(std::size_t row, int item);
   void visit_missing(const Field& field, int item);
   std::optional<Problem> fault_of(const TextValue& value) const;
   std::optional<Problem> fault_of_number(const TextValue& value) const;
@@ -36,8 +40,22 @@ class Checker {
 
   const ReadText& read_;
   std::span<const Field> table_;
+  // The values of each row by item: a look through all of them for every one of a long list would
+  // take a time that grows with its square.
+  std::vector<std::vector<const TextValue*>> by_row_;
   std::vector<Problem> problems_;
 };
+
+Checker::Checker(const ReadText& read, std::span<const Field> table)
+    : read_(read), table_(table), by_row_(table.size()) {
+  for (const TextValue& value : read.values) {
+    std::vector<const TextValue*>& values =
+        by_row_[static_cast<std::size_t>(value.field - table.data())];
+    const auto item = static_cast<std::size_t>(value.item);
+    if (values.size() <= item) values.resize(item + 1);
+    values[item] = &value;
+  }
+}
 
 // Half a foot: what completes the half that was begun, a measured one or a shoe.
 bool Checker::needed_of_foot(const Field& field) const {
@@ -120,8 +138,9 @@ std::optional<Problem> Checker::fault_of(const TextValue& value) const {
   return std::nullopt;
 }
 
-void Checker::visit(const Field& field, int item) {
-  const TextValue* value = read_.find(field.pointer, item);
+void Checker::visit(std::size_t row, int item) {
+  const Field& field = table_[row];
+  const TextValue* value = at(row, item);
   if (!value) return visit_missing(field, item);
   if (value->repeated) say(repeated_field(field, item));
   say(fault_of(*value));
@@ -137,20 +156,19 @@ void Checker::visit(const Field& field, int item) {
 }
 
 std::vector<Problem> Checker::check() {
-  std::size_t at = 0;
-  while (at < table_.size()) {
+  std::size_t start = 0;
+  while (start < table_.size()) {
     // The rows of a list's item are walked through once for each item.
-    std::size_t end = at + 1;
+    std::size_t end = start + 1;
     int items = 1;
-    if (in_list(table_[at])) {
+    if (in_list(table_[start])) {
       while (end < table_.size() && in_list(table_[end])) ++end;
-      for (items = 0; has(table_[at].pointer, items); ++items) {
-      }
+      items = static_cast<int>(by_row_[start].size());
     }
     for (int item = 0; item < items; ++item) {
-      for (std::size_t row = at; row < end; ++row) visit(table_[row], item);
+      for (std::size_t row = start; row < end; ++row) visit(row, item);
     }
-    at = end;
+    start = end;
   }
   return std::move(problems_);
 }

@@ -497,6 +497,139 @@ export type Working = {
   source: "munden-1959" | "spencer" | "cyc-standard-yarn-weight" | "dillmont" | "ansur-ii" | "brannock" | "iso-19407" | "european-shoe-table" | "from-memory" | "trade-rule" | "common-practice" | "geometry" | "definition" | "assumption";
 };
 
+/** Where a pair in the making stands. */
+export type PlaceRequest = {
+  /** Version of this request. */
+  version: 1;
+  /** One sock in the making, as its plan has it. */
+  sock: {
+    /** Equal rounds in a row, from the toe up. */
+    rounds: Array<{
+      /** The part of the sock they are in. */
+      section: "toe" | "spiral" | "widening" | "cuff";
+      /** How many (rounds). */
+      rounds: number;
+      /** Stitches after each (stitches). */
+      stitches: number;
+      /** Their place in the plan's lines; left out: unlike the rounds before. */
+      line?: number;
+      /** The same of the second sock, where it differs. */
+      secondLine?: number;
+    }>;
+    /** Yarn in one stitch (mm, in steps of 0.01). */
+    mmPerStitch: number;
+    /** Yarn in the cast-on (m, in steps of 0.01). */
+    castOnM: number;
+    /** Yarn in the bind-off (m, in steps of 0.01). */
+    bindOffM: number;
+    /** Yarn in the tails at both ends together (m, in steps of 0.01). */
+    tailsM: number;
+  };
+  /** What is knit of both socks. */
+  done: {
+    /** Whole rounds of the pair, cast-on apart (rounds). */
+    rounds: number;
+    /** Whole passes of the round in hand: A first half, B first half, B second half, A second half. Default 0. */
+    passes?: number;
+  };
+  /** The pace to reckon with where no lap was timed (stitches a minute, in steps of 1). Default 15. */
+  stitchesPerMinute?: number;
+  /** Rounds of the pair that were timed. */
+  laps?: Array<{
+    /** Its stitches, of both socks (stitches). */
+    stitches: number;
+    /** What it took, turns and all (s, in steps of 1). */
+    seconds: number;
+  }>;
+};
+
+export type PlaceReply = PlaceAnswered | PlaceRefused;
+
+/** Where a pair in the making stands. */
+export type PlaceAnswered = {
+  /** Whether the question was answered. */
+  ok: true;
+  /** Version of this contract. */
+  version: 1;
+  /** Raised with every change of a default, a constant or a rule. */
+  rules: number;
+  place: Place;
+};
+
+/** No place, and why. */
+export type PlaceRefused = {
+  /** Whether the question was answered. */
+  ok: false;
+  /** Version of this contract. */
+  version: 1;
+  /** Raised with every change of a default, a constant or a rule. */
+  rules: number;
+  /** Everything that is wrong, at once. */
+  problems: Array<PlaceProblem>;
+};
+
+/** Where the pair stands. */
+export type Place = {
+  /** Whether every round is knit and the bind-off is left. */
+  allDone: boolean;
+  /** Stitches after the round in hand, of one sock (stitches). */
+  stitches: number;
+  /** Yarn used so far, cast-on and its tail among it. */
+  usedM: {
+    /** Of sock A (m). */
+    a: number;
+    /** Of sock B (m). */
+    b: number;
+    /** Of both (m). */
+    pair: number;
+  };
+  /** Yarn still to go, bind-off and its tail among it. */
+  toGoM: {
+    /** Of sock A (m). */
+    a: number;
+    /** Of sock B (m). */
+    b: number;
+    /** Of both (m). */
+    pair: number;
+  };
+  /** Stitches knit of the pair, cast-on apart (stitches). */
+  stitchesWorked: number;
+  /** Stitches to knit of the pair, bind-off apart (stitches). */
+  stitchesToGo: number;
+  /** Rounds to go, the one in hand among them (rounds). */
+  roundsToGo: number;
+  /** What comes, one of a kind at most, nearest first. */
+  next: Array<{
+    /** What. */
+    kind: "increase" | "rib" | "shift" | "widening" | "cuff" | "bindOff";
+    /** The round it is in, from 1; the bind-off one past the last. */
+    round: number;
+    /** Rounds to finish before it; 0: the one in hand (rounds). */
+    inRounds: number;
+  }>;
+  /** How fast it goes. */
+  pace: {
+    /** Median of the laps, turns taken off; or as asked (stitches a minute). */
+    stitchesPerMinute: number;
+    /** What that is from. */
+    from: "laps" | "asked";
+    /** For the rest of both socks, bind-off apart (min). */
+    minutesToGo: number;
+  };
+};
+
+/** Something wrong with a sock in the making. */
+export type PlaceProblem = {
+  /** RFC 6901 pointer into the request; "" is the whole of it. */
+  field: string;
+  /** What it is. */
+  code: "unknown_question" | "too_large_text" | "bad_json" | "too_deep" | "not_an_object" | "newer_version" | "required" | "unknown_field" | "repeated_field" | "wrong_type" | "out_of_range" | "not_finite" | "number_too_large" | "not_whole" | "unknown_word" | "too_many_items" | "needs_partner" | "count_out_of_range" | "heel_out_of_reach" | "not_a_count" | "leg_too_short" | "no_room_for_rib" | "too_many_rounds" | "leg_too_wide" | "no_room_to_widen" | "stretched_too_narrow" | "shoe_out_of_range" | "girth_out_of_range" | "lap_too_short";
+  /** A plain English sentence in SI units. */
+  message: string;
+  /** A number or a word that goes with the code; lengths are named ...Mm. */
+  [name: string]: number | string;
+};
+
 /** A link to open, or a sheet to make one of. */
 export type LinkRequest = {
   /** Version of this request. */
