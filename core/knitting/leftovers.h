@@ -44,10 +44,10 @@ struct Leftovers {
   Length missing;
 };
 
-// As few joins as there can be; of as many, the fewest within toe or cuff; of as many of those,
-// always the same ones. A run takes as many rounds as its lot gives or ends where a part does. The
-// bind-off is of the yarn of the last round. Where the lots do not reach, as many rounds as they
-// give. Exact: every choice of lots and every order is weighed.
+// As few joins as there can be; of as many, the fewest within toe or cuff; in the order in which
+// the lots were told wherever that is as good. A run takes as many rounds as its lot gives or ends
+// where a part does. The bind-off is of the yarn of the last round. Where the lots do not reach, as
+// many rounds as they give. Exact: every choice of lots and every order is weighed.
 Leftovers lay_leftovers(const YarnCourse& course, const LeftoversInput& input);
 
 }  // namespace twinround
