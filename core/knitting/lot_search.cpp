@@ -14,7 +14,8 @@ LotSearch::LotSearch(const LotReach& reach, const std::vector<Length>& halves, b
     : reach_(reach),
       halves_(halves),
       in_order_(in_order),
-      got_((std::size_t{1} << halves.size()) * (halves.size() + 1)) {
+      got_((std::size_t{1} << halves.size()) * (halves.size() + 1)),
+      on_(halves.size() * static_cast<std::size_t>(reach.all() + 1), kNowhere) {
   got(0, 0).round = 0;
 }
 
@@ -29,6 +30,15 @@ Leftovers LotSearch::run() {
     if (const auto best = best_at_edge(used)) return told(best->set, best->inside, true);
   }
   return short_sock(every);
+}
+
+int LotSearch::on(int lot, int done) {
+  const std::size_t rounds = static_cast<std::size_t>(reach_.all() + 1);
+  std::int16_t& to = on_[static_cast<std::size_t>(lot) * rounds + static_cast<std::size_t>(done)];
+  if (to == kNowhere) {
+    to = static_cast<std::int16_t>(reach_.on(halves_[static_cast<std::size_t>(lot)], done));
+  }
+  return to;
 }
 
 void LotSearch::improve(unsigned set, int inside, int round, int lot, bool is_left_out,
@@ -51,7 +61,7 @@ void LotSearch::weigh(unsigned set) {
       if (done <= beaten) continue;
       beaten = done;
       improve(set, inside, done, lot, true, inside);
-      int to = reach_.on(halves_[static_cast<std::size_t>(lot)], done);
+      int to = on(lot, done);
       if (to > done && reach_.is_inside(to) && inside < lots()) {
         improve(set, inside + 1, to, lot, false, inside);
       }

@@ -41,6 +41,7 @@ class LotSearch {
   Got& got(unsigned set, int inside) {
     return got_[set * (halves_.size() + 1) + static_cast<std::size_t>(inside)];
   }
+  int on(int lot, int done);
   void improve(unsigned set, int inside, int round, int lot, bool is_left_out, int inside_before);
   void weigh(unsigned set);
   std::optional<Choice> best_at_edge(int used);
@@ -54,7 +55,8 @@ class LotSearch {
   const LotReach& reach_;
   const std::vector<Length>& halves_;
   bool in_order_;
-  std::vector<Got> got_;  // of every set of lots, by joins within toe or cuff
+  std::vector<Got> got_;          // of every set of lots, by joins within toe or cuff
+  std::vector<std::int16_t> on_;  // LotReach::on of every lot from every round, once asked for
   int missing_from_ = 0;
 };
 
