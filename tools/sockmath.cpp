@@ -15,13 +15,14 @@ constexpr int kAnswered = 0;
 constexpr int kRefused = 1;
 constexpr int kMisuse = 2;
 
-// A little over the most that the core reads (320 KiB, of a sock in the making): enough for the core
-// itself to say that it is too long, and no reason to hold a whole film in memory.
+// A little over the most that the core reads (320 KiB, of a sock in the making): enough for the
+// core itself to say that it is too long, and no reason to hold a whole film in memory.
 constexpr std::size_t kMostRead = 329728;  // 322 KiB
 
 constexpr const char* kUsage =
     "usage: sockmath plan < request.json   the plan of a pair of socks, as JSON\n"
     "       sockmath place < sock.json     where a pair in the making stands, as JSON\n"
+    "       sockmath stripes < sock.json   stripes and leftovers on a pair, as JSON\n"
     "       sockmath link < sheet.json     a sheet made into a link, or a link opened, as JSON\n"
     "       sockmath schema                the JSON Schema of requests and replies\n"
     "exit:  0 answered, 1 refused (the reply names the problems), 2 misuse\n";
@@ -72,7 +73,7 @@ int tell_schema() {
 
 int main(int argc, char** argv) {
   if (argc != 2) return misuse();
-  for (const char* question : {"plan", "place", "link"}) {
+  for (const char* question : {"plan", "place", "stripes", "link"}) {
     if (std::strcmp(argv[1], question) == 0) return tell(question);
   }
   if (std::strcmp(argv[1], "schema") == 0) return tell_schema();

@@ -36,6 +36,20 @@ LotMakes makes_of(const YarnCourse& course, const LotReach& reach, Length half) 
 
 }  // namespace
 
+std::vector<LotPart> parts_of(const YarnCourse& course, const std::vector<LotRun>& runs) {
+  std::vector<LotPart> parts;
+  for (const LotRun& run : runs) {
+    for (int round = run.from; round <= run.to; ++round) {
+      const Section section = course.rounds[static_cast<std::size_t>(round - 1)].section;
+      if (round == run.from || parts.back().section != section) {
+        parts.push_back({run.lot, section, round, round});
+      }
+      parts.back().to = round;
+    }
+  }
+  return parts;
+}
+
 Leftovers lay_leftovers(const YarnCourse& course, const LeftoversInput& input) {
   const LotReach reach(course, input.margin);
   std::vector<Length> halves;

@@ -32,6 +32,14 @@ struct LotMakes {
   Length half;
 };
 
+// A run cut where parts of the sock meet.
+struct LotPart {
+  int lot = 0;
+  Section section = Section::toe;
+  int from = 1;
+  int to = 1;
+};
+
 struct Leftovers {
   std::vector<LotMakes> lots;  // as they were told
   std::vector<LotRun> runs;    // from the toe up, each lot once at most
@@ -49,5 +57,7 @@ struct Leftovers {
 // where a part does. The bind-off is of the yarn of the last round. Where the lots do not reach, as
 // many rounds as they give. Exact: every choice of lots and every order is weighed.
 Leftovers lay_leftovers(const YarnCourse& course, const LeftoversInput& input);
+
+std::vector<LotPart> parts_of(const YarnCourse& course, const std::vector<LotRun>& runs);
 
 }  // namespace twinround

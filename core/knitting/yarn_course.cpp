@@ -7,15 +7,15 @@
 
 namespace twinround {
 
-YarnCourse yarn_course(const CourseInput& input) {
+YarnCourse yarn_course(const SockInMaking& sock) {
   YarnCourse course;
-  course.bind_off = input.bind_off;
-  course.tail = input.tails / 2;
-  course.used.push_back(course.tail + input.cast_on);
-  for (const RoundSpan& span : input.spans) {
+  course.bind_off = sock.bind_off;
+  course.tail = sock.tails / 2;
+  course.used.push_back(course.tail + sock.cast_on);
+  for (const RoundSpan& span : sock.rounds) {
     for (int i = 0; i < span.rounds; ++i) {
       course.rounds.push_back({span.section, span.stitches});
-      course.used.push_back(course.used.back() + input.loop * span.stitches);
+      course.used.push_back(course.used.back() + sock.loop * span.stitches);
     }
   }
   course.whole = course.used.back() + course.bind_off + course.tail;

@@ -4,7 +4,7 @@
 
 #include <vector>
 
-#include "plan.h"
+#include "making.h"
 #include "units.h"
 
 namespace twinround {
@@ -23,13 +23,7 @@ struct YarnCourse {
   Length whole;  // all of it
 };
 
-struct CourseInput {
-  std::vector<RoundSpan> spans;  // their section, rounds and stitches
-  Length loop;                   // yarn in a stitch
-  Length cast_on, bind_off;
-  Length tails;  // both
-};
-YarnCourse yarn_course(const CourseInput& input);
+YarnCourse yarn_course(const SockInMaking& sock);
 
 // A place in a sock: `share` of round `round` (from 1) is knit. The cast-on and its tail lie at the
 // beginning of round 1, the bind-off and its tail at the end of the last.

@@ -11,6 +11,7 @@
 #include "plan_writer.h"
 #include "problems.h"
 #include "request_reader.h"
+#include "stripes_answer.h"
 
 namespace twinround {
 namespace {
@@ -43,6 +44,7 @@ std::string answer(std::string_view question, std::string_view text) {
   if (question == "plan") return answer_plan(text);
   if (question == "link") return answer_link(text);
   if (question == "place") return answer_place(text);
+  if (question == "stripes") return answer_stripes(text);
   return refused({unknown_question()});
 }
 

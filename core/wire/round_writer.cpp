@@ -33,20 +33,6 @@ const char* word_of(ToeSides sides) {
   return "little";
 }
 
-const char* word_of(Section section) {
-  switch (section) {
-    case Section::toe:
-      return "toe";
-    case Section::spiral:
-      return "spiral";
-    case Section::widening:
-      return "widening";
-    case Section::cuff:
-      break;
-  }
-  return "cuff";
-}
-
 void write_runs(JsonWriter& json, const std::vector<Run>& runs) {
   json.open_list();
   for (const Run& run : runs) {
@@ -71,6 +57,20 @@ void write_told(JsonWriter& json, const HalfLine& half) {
 }
 
 }  // namespace
+
+const char* word_of(Section section) {
+  switch (section) {
+    case Section::toe:
+      return "toe";
+    case Section::spiral:
+      return "spiral";
+    case Section::widening:
+      return "widening";
+    case Section::cuff:
+      break;
+  }
+  return "cuff";
+}
 
 void write_toe(JsonWriter& json, const Toe& toe) {
   json.open_object();

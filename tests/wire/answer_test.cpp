@@ -21,8 +21,8 @@ TEST(Answer, KnowsItsQuestionsAndNoOther) {
   for (const char* question : {"", "plans", "Plan", "links", "schema"}) {
     const std::string reply = answer(question, full_request().text());
     EXPECT_EQ(reply, R"({"ok":false,"version":1,"rules":2,"problems":[{"field":"",)"
-                     R"("code":"unknown_question","allowed":"plan | place | link",)"
-                     R"("message":"The questions answered are plan | place | link."}]})");
+                     R"("code":"unknown_question","allowed":"plan | place | stripes | link",)"
+                     R"("message":"The questions answered are plan | place | stripes | link."}]})");
   }
 }
 

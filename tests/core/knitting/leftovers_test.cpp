@@ -69,8 +69,8 @@ TEST(TwoLots, MeetWithinTheCuffWhereNothingElseServes) {
   LeftoversInput input;
   input.lots = {metres(2.8), metres(1.6)};
   input.margin = 0;
-  CourseInput without_rib = test::ten_rounds_input();
-  without_rib.spans = {{Section::toe, 5, 10}, {Section::cuff, 5, 10}};
+  SockInMaking without_rib = test::ten_rounds_input();
+  without_rib.rounds = {{Section::toe, 5, 10}, {Section::cuff, 5, 10}};
   const Leftovers within = lay_leftovers(yarn_course(without_rib), input);
   ASSERT_TRUE(within.reaches);
   EXPECT_EQ(within.joins_inside, 1);
@@ -137,6 +137,24 @@ TEST(TooLittleYarn, ForOneRoundMakesNone) {
   EXPECT_EQ(none.rounds, 0);
   EXPECT_TRUE(none.runs.empty());
   EXPECT_EQ(none.joins, 0);
+}
+
+TEST(ARun, IsCutWhereTwoPartsMeet) {
+  const std::vector<LotPart> parts = parts_of(ten_rounds(), {{3, 1, 4, {}}, {0, 5, 10, {}}});
+  const struct {
+    int lot, from, to;
+    Section section;
+  } rows[] = {{3, 1, 2, Section::toe},
+              {3, 3, 4, Section::spiral},
+              {0, 5, 8, Section::spiral},
+              {0, 9, 10, Section::cuff}};
+  ASSERT_EQ(parts.size(), 4U);
+  for (std::size_t i = 0; i < parts.size(); ++i) {
+    EXPECT_EQ(parts[i].lot, rows[i].lot) << i;
+    EXPECT_EQ(parts[i].from, rows[i].from) << i;
+    EXPECT_EQ(parts[i].to, rows[i].to) << i;
+    EXPECT_EQ(parts[i].section, rows[i].section) << i;
+  }
 }
 
 TEST(ALotOfNoUse, IsLeftOut) {

@@ -16,11 +16,11 @@ namespace {
 using test::Dice;
 
 YarnCourse random_course(Dice& dice, int most_rounds) {
-  CourseInput input;
+  SockInMaking input;
   int stitches = 4 * dice.whole(2, 8);
   for (const Section section : {Section::toe, Section::spiral, Section::widening, Section::cuff}) {
     if (section == Section::widening && dice.chance(0.5)) continue;
-    input.spans.push_back({section, dice.whole(1, most_rounds / 4), stitches});
+    input.rounds.push_back({section, dice.whole(1, most_rounds / 4), stitches});
     stitches += 4 * dice.whole(0, 2);
   }
   input.loop = Length::from_mm(dice.between(5, 25));

@@ -11,9 +11,9 @@ inline Length metres(double m) {
   return Length::from_m(m);
 }
 
-inline CourseInput ten_rounds_input() {
-  CourseInput input;
-  input.spans = {{Section::toe, 2, 10}, {Section::spiral, 6, 10}, {Section::cuff, 2, 10}};
+inline SockInMaking ten_rounds_input() {
+  SockInMaking input;
+  input.rounds = {{Section::toe, 2, 10}, {Section::spiral, 6, 10}, {Section::cuff, 2, 10}};
   input.loop = Length::from_mm(10);
   input.cast_on = metres(0.1);
   input.bind_off = metres(0.3);
