@@ -1,9 +1,11 @@
 #include "stripes_answer.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include "envelope.h"
 #include "round_writer.h"
+#include "rounding.h"
 #include "stripes_reader.h"
 
 namespace twinround {
@@ -126,7 +128,10 @@ void write_lot(JsonWriter& json, const LotMakes& lot, Length used, std::optional
   json.key("makesSpiral").yes_no(lot.spiral);
   json.key("makesWidening").yes_no(lot.widening);
   json.key("makesCuff").yes_no(lot.cuff);
-  if (apart) json.key("thicknessApart").real(*apart);
+  if (apart) {
+    json.key("thicknessApart").real(*apart);
+    json.key("isOtherThickness").yes_no(clearly_above(std::abs(*apart), kSameThickness));
+  }
   json.close_object();
 }
 

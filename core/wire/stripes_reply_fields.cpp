@@ -72,6 +72,7 @@ constexpr Field kReply[] = {
   {.pointer = "/leftovers/lots/*/makesWidening", .about = "Whether it would make what is wider", .kind = Kind::yes_no, .need = kAlways},
   {.pointer = "/leftovers/lots/*/makesCuff", .about = "Whether it would make both cuffs and bind them off", .kind = Kind::yes_no, .need = kAlways},
   {.pointer = "/leftovers/lots/*/thicknessApart", .about = "How much thicker than the sock's yarn, as a share; where both are known", .kind = Kind::number},
+  {.pointer = "/leftovers/lots/*/isOtherThickness", .about = "Whether that is too much to share its gauge", .kind = Kind::yes_no},
 };
 
 constexpr Field kBand[] = {

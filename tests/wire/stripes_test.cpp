@@ -108,6 +108,24 @@ TEST(StripesQuestion, ReadsALotHoweverItIsTold) {
   }
 }
 
+TEST(StripesQuestion, SaysWhereALotIsOfAnotherThickness) {
+  // The sock's yarn weighs 200 g a kilometre; a tenth more is still the same.
+  const struct {
+    const char* per_100g;
+    bool is_other;
+  } rows[] = {{"500", false}, {"454.546", false}, {"454.5", true}, {"555.5", false}, {"556", true}};
+  for (const auto& row : rows) {
+    const std::string reply =
+        answer("stripes", ten_rounds()
+                              .with("/leftovers/lots/0/g", "20")
+                              .with("/leftovers/lots/0/mPer100G", row.per_100g)
+                              .text());
+    EXPECT_TRUE(
+        has(reply, std::string("\"isOtherThickness\":") + (row.is_other ? "true" : "false")))
+        << reply;
+  }
+}
+
 TEST(StripesQuestion, TellsWhatIsMissingOrHalf) {
   EXPECT_EQ(faults_of(ten_rounds()), Faults{"/repeat required"});
   EXPECT_EQ(faults_of(two_colours()), Faults{});

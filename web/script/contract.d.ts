@@ -851,6 +851,8 @@ export type Stripes = {
       makesCuff: boolean;
       /** How much thicker than the sock's yarn, as a share; where both are known. */
       thicknessApart?: number;
+      /** Whether that is too much to share its gauge. */
+      isOtherThickness?: boolean;
     }>;
   };
 };
