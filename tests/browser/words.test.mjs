@@ -3,7 +3,12 @@ import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
 
-import { besideFields, fixedFields, readingFields, wordsKey } from '../../web/script/form/fields.js';
+import {
+  besideFields,
+  fixedFields,
+  readingFields,
+  wordsKey,
+} from '../../web/script/form/fields.js';
 import { writeNamed } from '../../web/script/view/figures.js';
 import { cautionText } from '../../web/script/view/cautions.js';
 import * as words from '../../web/words/en.js';
@@ -13,6 +18,9 @@ const schema = JSON.parse(
 );
 const codes = (definition, name) => schema.$defs[definition].properties[name].enum;
 
+// Of the plan, and of what is asked beside it.
+const problemCodes = codes('stripesProblem', 'code');
+
 const missing = (all, said) => all.filter((code) => !(code in said));
 
 test('every problem, caution, figure, rule and source has words', () => {
@@ -20,16 +28,23 @@ test('every problem, caution, figure, rule and source has words', () => {
   assert.deepEqual(missing(codes('working', 'figure'), words.figureWords), []);
   assert.deepEqual(missing(codes('working', 'rule'), words.ruleWords), []);
   assert.deepEqual(missing(codes('working', 'source'), words.sourceWords), []);
-  // The page asks one question only, the one there is.
-  const problems = codes('problem', 'code').filter((code) => code !== 'unknown_question');
+  // The page asks no question but those there are.
+  const problems = problemCodes.filter((code) => code !== 'unknown_question');
   assert.deepEqual(missing(problems, words.problemWords), []);
 });
 
 test('no words are left over for codes that are gone', () => {
-  const typed = ['not_a_number', 'ambiguous_number', 'two_numbers', 'unknown_unit', 'wrong_unit'];
+  const typed = [
+    'not_a_number',
+    'not_in_list',
+    'ambiguous_number',
+    'two_numbers',
+    'unknown_unit',
+    'wrong_unit',
+  ];
   const problems = Object.keys(words.problemWords).filter((code) => !typed.includes(code));
   assert.deepEqual(
-    problems.filter((code) => !codes('problem', 'code').includes(code)),
+    problems.filter((code) => !problemCodes.includes(code)),
     [],
   );
   assert.deepEqual(

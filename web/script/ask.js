@@ -1,5 +1,5 @@
 // Asks the core about a sock, as its draft has it or as it was begun.
-import { besideRequests } from './ask/beside.js';
+import { besidePlaces, besideRequests } from './ask/beside.js';
 import { gatherProblems, readBeside, readDraft } from './form.js';
 import { replyOfBegun, startState } from './state.js';
 
@@ -75,11 +75,12 @@ const askBeside =
     const asks = /** @type {keyof typeof besideRequests} */ (question);
     const { said, isEmpty, problems } = readBeside(draft, asks);
     if (isEmpty) return [question, { problems: [] }];
+    // Nothing that can be read: there is nothing to ask.
+    if (Object.keys(said).length === 0) return [question, { problems }];
     const reply = answer(question, make(good, said));
     const refused = reply.ok ? [] : reply.problems;
-    const all = gatherProblems(problems, refused, (pointer) => pointer);
-    const isAnswered = all.length === 0;
-    return [question, { reply: isAnswered ? reply[question] : undefined, problems: all }];
+    const all = gatherProblems(problems, refused, besidePlaces[asks] ?? ((pointer) => pointer));
+    return [question, { reply: reply.ok ? reply[question] : undefined, problems: all }];
   };
 
 /** What the page has asked, and what it shows of the answers. */
