@@ -72,7 +72,8 @@ function randomDraft(dice) {
   const rows = dice() < 0.1 ? 12 : between(dice, 1, 3);
   for (let row = 0; row < rows; row += 1) draft[`/swatch/readings/${row}/stitches`] = {};
   const missing = dice() < 0.5 ? 0 : 0.1;
-  for (const field of fieldsOf(draft)) {
+  // What is asked beside the plan is in no link.
+  for (const field of fieldsOf(draft).filter(({ asks }) => !asks)) {
     const { pointer, kind } = field;
     const isRare = /stretched|mass|stitchCount|substitute/.test(pointer);
     delete draft[pointer];
