@@ -24,6 +24,7 @@ constexpr const char* kUsage =
     "       sockmath place < sock.json     where a pair in the making stands, as JSON\n"
     "       sockmath found < seen.json     the round found again from what is seen, as JSON\n"
     "       sockmath adjust < sock.json    the same with what is measured on the needles, as JSON\n"
+    "       sockmath stripes < sock.json   stripes and leftovers on a pair, as JSON\n"
     "       sockmath link < sheet.json     a sheet made into a link, or a link opened, as JSON\n"
     "       sockmath schema                the JSON Schema of requests and replies\n"
     "exit:  0 answered, 1 refused (the reply names the problems), 2 misuse\n";
@@ -74,7 +75,7 @@ int tell_schema() {
 
 int main(int argc, char** argv) {
   if (argc != 2) return misuse();
-  for (const char* question : {"plan", "adjust", "place", "found", "link"}) {
+  for (const char* question : {"plan", "adjust", "place", "found", "stripes", "link"}) {
     if (std::strcmp(argv[1], question) == 0) return tell(question);
   }
   if (std::strcmp(argv[1], "schema") == 0) return tell_schema();

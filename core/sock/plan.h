@@ -86,6 +86,9 @@ struct RoundSpan {
   int second_line = 0;  // equal to `line` where both socks are worked alike
 };
 
+// Yarns whose grams a kilometre differ by less knit up alike enough to share a gauge. ASSUMPTION.
+inline constexpr double kSameThickness = 0.10;
+
 // Another yarn for the same sock: metres stay, grams and balls follow from its own label.
 struct SubstituteYarn {
   double tex = 0;

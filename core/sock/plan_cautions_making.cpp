@@ -11,8 +11,6 @@ namespace twinround {
 
 namespace {
 
-// Yarns whose grams a kilometre differ by less knit up alike enough to share a gauge. ASSUMPTION.
-constexpr double kSameThickness = 0.10;
 // Two ways to the yarn in a stitch further apart than this: one input is wrong.
 constexpr double kApart = 0.15;
 // A kitchen scale reads whole grams: off by 0.29 g (uniform). A swatch so light that this is over 5

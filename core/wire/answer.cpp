@@ -14,6 +14,7 @@
 #include "plan_writer.h"
 #include "problems.h"
 #include "request_reader.h"
+#include "stripes_answer.h"
 
 namespace twinround {
 namespace {
@@ -58,6 +59,7 @@ std::string answer(std::string_view question, std::string_view text) {
   if (question == "place") return answer_place(text);
   if (question == "found") return answer_found(text);
   if (question == "adjust") return answer_adjust(text);
+  if (question == "stripes") return answer_stripes(text);
   return refused({unknown_question()});
 }
 

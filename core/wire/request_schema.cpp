@@ -6,6 +6,7 @@
 #include "adjust_fields.h"
 #include "field_schema.h"
 #include "fields.h"
+#include "stripes_fields.h"
 
 namespace twinround {
 namespace {
@@ -81,6 +82,17 @@ void write_rules(JsonWriter& json, const Field& field) {
   }
 }
 
+void write_any_of(JsonWriter& json, Names names) {
+  json.key("anyOf").open_list();
+  for (const std::string_view name : names) write_requiring(json, {name});
+  json.close_list();
+}
+
+void write_stripes_rules(JsonWriter& json, const Field& field) {
+  if (field.pointer.empty()) write_any_of(json, {"repeat", "own", "leftovers"});
+  if (field.pointer == "/leftovers/lots/*") write_any_of(json, {"m", "g"});
+}
+
 }  // namespace
 
 void write_request_schema(JsonWriter& json) {
@@ -89,6 +101,10 @@ void write_request_schema(JsonWriter& json) {
 
 void write_adjust_request_schema(JsonWriter& json) {
   write_field_schema(json, adjust_request_fields(), &write_rules);
+}
+
+void write_stripes_request_schema(JsonWriter& json) {
+  write_field_schema(json, stripes_request_fields(), &write_stripes_rules);
 }
 
 }  // namespace twinround

@@ -1,4 +1,4 @@
-// The requests of `plan` and `adjust` as JSON Schema.
+// The requests of `plan`, `adjust` and `stripes` as JSON Schema.
 #pragma once
 
 #include "json_writer.h"
@@ -10,5 +10,7 @@ namespace twinround {
 void write_request_schema(JsonWriter& json);
 // The same of `adjust`, whose request holds that of the plan.
 void write_adjust_request_schema(JsonWriter& json);
+// The same of `stripes`.
+void write_stripes_request_schema(JsonWriter& json);
 
 }  // namespace twinround

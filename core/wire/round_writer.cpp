@@ -19,20 +19,6 @@ const char* word_of(Work work) {
   return "m1p";
 }
 
-const char* word_of(Section section) {
-  switch (section) {
-    case Section::toe:
-      return "toe";
-    case Section::spiral:
-      return "spiral";
-    case Section::widening:
-      return "widening";
-    case Section::cuff:
-      break;
-  }
-  return "cuff";
-}
-
 void write_runs(JsonWriter& json, const std::vector<Run>& runs) {
   json.open_list();
   for (const Run& run : runs) {
@@ -70,6 +56,20 @@ const char* word_of(ToeSides sides) {
       break;
   }
   return "little";
+}
+
+const char* word_of(Section section) {
+  switch (section) {
+    case Section::toe:
+      return "toe";
+    case Section::spiral:
+      return "spiral";
+    case Section::widening:
+      return "widening";
+    case Section::cuff:
+      break;
+  }
+  return "cuff";
 }
 
 void write_toe(JsonWriter& json, const Toe& toe) {

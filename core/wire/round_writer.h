@@ -8,6 +8,7 @@ namespace twinround {
 
 const char* word_of(ToeSides sides);
 
+const char* word_of(Section section);
 void write_toe(JsonWriter& json, const Toe& toe);
 void write_lines(JsonWriter& json, const std::vector<RoundLine>& lines);
 void write_rounds(JsonWriter& json, const std::vector<RoundSpan>& rounds);

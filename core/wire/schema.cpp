@@ -17,6 +17,7 @@
 #include "reply_fields.h"
 #include "request_schema.h"
 #include "schema_parts.h"
+#include "stripes_fields.h"
 #include "working_codes.h"
 
 namespace twinround {
@@ -104,6 +105,17 @@ std::string schema_text() {
   write_field_schema(json, adjust_reply_fields(), nullptr);
   write_note(json, "adjustProblem", "Something wrong with what was measured or planned",
              joined(kProblemCodes, kAdjustCodes));
+  json.key("stripesRequest");
+  write_stripes_request_schema(json);
+  write_reply(json, "stripesReply", "stripesAnswered", "stripesRefused");
+  write_envelope(json, "stripesAnswered", "Stripes or leftovers on a pair", "stripes");
+  write_envelope(json, "stripesRefused", "None, and why", "problems", "stripesProblem");
+  json.key("stripes");
+  write_field_schema(json, stripes_reply_fields(), nullptr);
+  json.key("band");
+  write_field_schema(json, band_fields(), nullptr);
+  write_note(json, "stripesProblem", "Something wrong with the stripes asked for",
+             joined(kProblemCodes, kStripesCodes));
   json.key("linkRequest");
   write_field_schema(json, link_request_fields(), nullptr);
   write_reply(json, "linkReply", "linkAnswered", "linkRefused");

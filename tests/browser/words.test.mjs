@@ -19,7 +19,9 @@ const schema = JSON.parse(
 const codes = (definition, name) => schema.$defs[definition].properties[name].enum;
 
 // Of the plan, and of what is asked beside it.
-const problemCodes = ['problem', 'foundProblem', 'adjustProblem'].flatMap((name) => codes(name, 'code'));
+const problemCodes = ['problem', 'foundProblem', 'adjustProblem', 'stripesProblem'].flatMap(
+  (name) => codes(name, 'code'),
+);
 
 const missing = (all, said) => all.filter((code) => !(code in said));
 
@@ -34,7 +36,14 @@ test('every problem, caution, figure, rule and source has words', () => {
 });
 
 test('no words are left over for codes that are gone', () => {
-  const typed = ['not_a_number', 'ambiguous_number', 'two_numbers', 'unknown_unit', 'wrong_unit'];
+  const typed = [
+    'not_a_number',
+    'not_in_list',
+    'ambiguous_number',
+    'two_numbers',
+    'unknown_unit',
+    'wrong_unit',
+  ];
   const problems = Object.keys(words.problemWords).filter((code) => !typed.includes(code));
   assert.deepEqual(
     problems.filter((code) => !problemCodes.includes(code)),

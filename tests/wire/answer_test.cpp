@@ -22,8 +22,8 @@ TEST(Answer, KnowsItsQuestionsAndNoOther) {
     const std::string reply = answer(question, full_request().text());
     EXPECT_EQ(reply,
               R"({"ok":false,"version":1,"rules":2,"problems":[{"field":"",)"
-              R"("code":"unknown_question","allowed":"plan | adjust | place | found | link",)"
-              R"("message":"The questions answered are plan | adjust | place | found | link."}]})");
+              R"("code":"unknown_question","allowed":"plan | adjust | place | found | stripes | link",)"
+              R"("message":"The questions answered are plan | adjust | place | found | stripes | link."}]})");
   }
 }
 

@@ -80,8 +80,7 @@ const askBeside =
     const reply = answer(question, make(good, said));
     const refused = reply.ok ? [] : reply.problems;
     const all = gatherProblems(problems, refused, besidePlaces[asks] ?? ((pointer) => pointer));
-    const isAnswered = all.length === 0;
-    return [question, { reply: isAnswered ? reply[question] : undefined, problems: all }];
+    return [question, { reply: reply.ok ? reply[question] : undefined, problems: all }];
   };
 
 /** What the page has asked, and what it shows of the answers. */

@@ -1047,6 +1047,263 @@ export type AdjustProblem = {
   [name: string]: number | string;
 };
 
+/** Stripes or leftovers on a pair. */
+export type StripesRequest = {
+  /** Version of this request. */
+  version: 1;
+  /** One sock in the making, as its plan has it. */
+  sock: {
+    /** Equal rounds in a row, from the toe up. */
+    rounds: Array<{
+      /** The part of the sock they are in. */
+      section: "toe" | "spiral" | "widening" | "cuff";
+      /** How many (rounds). */
+      rounds: number;
+      /** Stitches after each (stitches). */
+      stitches: number;
+      /** Their place in the plan's lines; left out: unlike the rounds before. */
+      line?: number;
+      /** The same of the second sock, where it differs. */
+      secondLine?: number;
+    }>;
+    /** Yarn in one stitch (mm, in steps of 0.01). */
+    mmPerStitch: number;
+    /** Yarn in the cast-on (m, in steps of 0.01). */
+    castOnM: number;
+    /** Yarn in the bind-off (m, in steps of 0.01). */
+    bindOffM: number;
+    /** Yarn in the tails at both ends together (m, in steps of 0.01). */
+    tailsM: number;
+  };
+  /** Mass of a kilometre of the sock's yarn (g/km, in steps of 1). */
+  tex: number;
+  /** Share kept over what the rounds take (in steps of 0.005). Default 0.1. */
+  margin?: number;
+  /** A self-striping yarn. */
+  repeat?: {
+    /** A ball for each sock, both ends of one, or one cut in two. Default "two-balls". */
+    from?: "two-balls" | "two-ends" | "halves";
+    /** Where in the repeat the ball of the first sock begins (m, in steps of 0.1). Default 0. */
+    startAM?: number;
+    /** Where that of the second begins, if it has one (m, in steps of 0.1). Default 0. */
+    startBM?: number;
+    /** Yarn in one ball; needed if both socks are of one (m, in steps of 0.5). */
+    ballM?: number;
+    /** Its colours as they leave the ball. */
+    stripes: Array<{
+      /** Which; the same number again is the same colour. */
+      colour: number;
+      /** How long it is (m, in steps of 0.1). */
+      m: number;
+    }>;
+  };
+  /** Stripes of plain colours, over and over from the toe up. */
+  own?: {
+    /** In turn. */
+    stripes: Array<{
+      /** Which. */
+      colour: number;
+      /** How many (rounds). */
+      rounds: number;
+    }>;
+  };
+  /** What is left of other yarn. */
+  leftovers?: {
+    /** The leg's height as planned, floor to edge (mm, in steps of 0.5). */
+    legHeightMm?: number;
+    /** Rounds in a height (1/mm, in steps of 0.01). */
+    roundsPerMm?: number;
+    /** The lots, as they are to be knit if that serves. */
+    lots: Array<{
+      /** Yarn in it (m, in steps of 0.5). */
+      m?: number;
+      /** Its mass (g, in steps of 0.5). */
+      g?: number;
+      /** Yarn in 100 g of it (m, in steps of 1). */
+      mPer100G?: number;
+    }>;
+  };
+};
+
+export type StripesReply = StripesAnswered | StripesRefused;
+
+/** Stripes or leftovers on a pair. */
+export type StripesAnswered = {
+  /** Whether the question was answered. */
+  ok: true;
+  /** Version of this contract. */
+  version: 1;
+  /** Raised with every change of a default, a constant or a rule. */
+  rules: number;
+  stripes: Stripes;
+};
+
+/** None, and why. */
+export type StripesRefused = {
+  /** Whether the question was answered. */
+  ok: false;
+  /** Version of this contract. */
+  version: 1;
+  /** Raised with every change of a default, a constant or a rule. */
+  rules: number;
+  /** Everything that is wrong, at once. */
+  problems: Array<StripesProblem>;
+};
+
+/** What was asked of: a repeat, stripes of one's own, leftovers. */
+export type Stripes = {
+  /** A self-striping yarn on the pair. */
+  repeat?: {
+    /** Where the socks' yarn is from. */
+    from: "two-balls" | "two-ends" | "halves";
+    /** Yarn in the shortest repeat (m). */
+    repeatM: number;
+    /** The first sock as its ball begins now. */
+    bandsA: Array<Band>;
+    /** The second as its ball begins now. */
+    bandsB: Array<Band>;
+    /** Whether they are alike as the balls begin now. */
+    isAlike: boolean;
+    /** Whether the socks run through the colours in opposite order. */
+    isOpposite: boolean;
+    /** Whether the repeat reads alike forwards and backwards. */
+    isMirror: boolean;
+    /** Whether the socks can be made alike. */
+    canMatch: boolean;
+    /** Off the second sock's yarn, and they are alike. */
+    pullOffB?: {
+      /** Yarn (m). */
+      m: number;
+      /** Its mass (g). */
+      g: number;
+    };
+    /** Off the first sock's in its place. */
+    pullOffA?: {
+      /** Yarn (m). */
+      m: number;
+      /** Its mass (g). */
+      g: number;
+    };
+    /** Of a ball cut in two: the first sock's part. */
+    cut?: {
+      /** Yarn (m). */
+      m: number;
+      /** Its mass (g). */
+      g: number;
+    };
+    /** Whether the yarn lasts, pulled off as told; first sock, second. */
+    balls: Array<{
+      /** What there is for it (m). */
+      holdsM: number;
+      /** What the sock takes (m). */
+      needM: number;
+      /** What is pulled off first (m). */
+      pulledM: number;
+      /** What is left over; below 0 so much is missing (m). */
+      spareM: number;
+      /** `just`: without the margin. */
+      enough: "yes" | "just" | "no";
+    }>;
+  };
+  /** Stripes of plain colours. */
+  own?: {
+    /** Either sock. */
+    bands: Array<Band>;
+    /** What each colour takes. */
+    colours: Array<{
+      /** Which. */
+      colour: number;
+      /** Bands of it on one sock. */
+      bands: number;
+      /** Yarn (m). */
+      mPerPair: number;
+      /** Its mass (g). */
+      gPerPair: number;
+    }>;
+    /** Changes of colour on one sock. */
+    changes: number;
+    /** More for the pair, if the yarn is cut at every change: two tails each (m). */
+    moreIfCutM: number;
+  };
+  /** Leftovers laid from the toe up, with as few joins as there can be. */
+  leftovers?: {
+    /** Whether they reach the planned edge. */
+    reaches: boolean;
+    /** Rounds of each sock that they make, bound off (rounds). */
+    rounds: number;
+    /** Joins on one sock. */
+    joins: number;
+    /** Of those, within toe or cuff. */
+    joinsInside: number;
+    /** What they do not reach, in a further yarn, for the pair with its margin (m). */
+    missingM: number;
+    /** Floor to edge of the sock they make (mm). */
+    legHeightMm?: number;
+    /** Either sock; the colour is the lot, from 1. */
+    bands: Array<Band>;
+    /** The same by part of the sock. */
+    parts: Array<{
+      /** Which, from 1. */
+      lot: number;
+      /** The part. */
+      section: "toe" | "spiral" | "widening" | "cuff";
+      /** First round (rounds). */
+      fromRound: number;
+      /** Last round (rounds). */
+      toRound: number;
+    }>;
+    /** The lots as they were told. */
+    lots: Array<{
+      /** Half of it (m). */
+      mPerSock: number;
+      /** What one sock takes of it, tails included; 0 where it is not needed (m). */
+      usedM: number;
+      /** Whether it would make both toes by itself. */
+      makesToe: boolean;
+      /** Whether it would make both ribs up to the cuff or to where they widen. */
+      makesSpiral: boolean;
+      /** Whether it would make what is wider. */
+      makesWidening: boolean;
+      /** Whether it would make both cuffs and bind them off. */
+      makesCuff: boolean;
+      /** How much thicker than the sock's yarn, as a share; where both are known. */
+      thicknessApart?: number;
+      /** Whether that is too much to share its gauge. */
+      isOtherThickness?: boolean;
+    }>;
+  };
+};
+
+/** Yarn of one colour on a sock, in one piece; a round's share is what is knit of it when the colour changes. */
+export type Band = {
+  /** Which. */
+  colour: number;
+  /** Yarn, tails, cast-on and bind-off included (m). */
+  m: number;
+  /** The round it begins in (rounds). */
+  fromRound: number;
+  /** How much of that round is knit before it. */
+  fromShare: number;
+  /** In which half of that round it begins: 1 or 2. */
+  fromHalf: number;
+  /** The round it ends in (rounds). */
+  toRound: number;
+  /** How much of that round is knit with its end. */
+  toShare: number;
+};
+
+/** Something wrong with the stripes asked for. */
+export type StripesProblem = {
+  /** RFC 6901 pointer into the request; "" is the whole of it. */
+  field: string;
+  /** What it is. */
+  code: "unknown_question" | "too_large_text" | "bad_json" | "too_deep" | "not_an_object" | "newer_version" | "required" | "unknown_field" | "repeated_field" | "wrong_type" | "out_of_range" | "not_finite" | "number_too_large" | "not_whole" | "unknown_word" | "too_many_items" | "needs_partner" | "count_out_of_range" | "heel_out_of_reach" | "not_a_count" | "leg_too_short" | "no_room_for_rib" | "too_many_rounds" | "leg_too_wide" | "no_room_to_widen" | "stretched_too_narrow" | "shoe_out_of_range" | "girth_out_of_range" | "too_many_bands";
+  /** A plain English sentence in SI units. */
+  message: string;
+  /** A number or a word that goes with the code; lengths are named ...Mm. */
+  [name: string]: number | string;
+};
+
 /** A link to open, or a sheet to make one of. */
 export type LinkRequest = {
   /** Version of this request. */

@@ -4,7 +4,10 @@
 // What was typed stays the truth. A draft keeps the text and the unit it was typed with, and the plan
 // is made from those two alone; a unit switched later changes what is shown and never the plan.
 export { formatFigures, overGauge } from './units/exact.js';
+export { coloursOf, parseList } from './units/list.js';
 export { parseQuantity, withoutUnit } from './units/parse.js';
+
+/** @typedef {import('./units/list.js').Item} Item */
 
 /** @typedef {'metric' | 'inch'} System */
 

@@ -25,6 +25,8 @@ import { viewStanding, viewTrouble } from './view/page_state.js';
 import { withSave } from './view/save_drawing.js';
 import { viewStrip } from './view/strip.js';
 import { viewStripTable } from './view/strip_table.js';
+import { viewOwnStripes, viewRepeat } from './view/stripes.js';
+import { viewLeftovers } from './view/stripes_leftovers.js';
 import { viewSummary } from './view/summary.js';
 import { viewScatter, viewSwatch } from './view/swatch.js';
 import { viewTwoWays } from './view/two_ways.js';
@@ -87,6 +89,9 @@ export function showPlan(document, showing) {
     misstep: () => viewMisstep(h, showing),
     measured: () => viewMeasured(h, showing),
     'yarn-left': () => viewYarnLeft(h, showing),
+    'stripes-repeat': () => viewRepeat(h, document, showing),
+    'stripes-own': () => viewOwnStripes(h, document, showing),
+    'stripes-leftovers': () => viewLeftovers(h, document, showing),
     along: () => viewAlong(h, showing),
     working: () => viewWorking(h, showing),
     summary: () => viewSummary(h, showing),

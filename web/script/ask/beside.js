@@ -1,5 +1,7 @@
 // What the core is asked beside the plan: how what was typed and the sock at hand make a request.
 
+import { sockInMaking } from './making.js';
+
 /** @typedef {import('../ask.js').Good} Good */
 
 /** @typedef {(good: Good, said: Record<string, any>) => Record<string, any>} Make */
@@ -29,7 +31,23 @@ export const besideRequests = {
     b: asSeen(b),
     misstep,
   }),
+  stripes: ({ plan, request }, { stripes: { repeat, own, leftovers } }) => ({
+    version: 1,
+    sock: sockInMaking(plan),
+    tex: plan.yarn.tex,
+    margin: request.yarnMargin,
+    own,
+    repeat: repeat && { ballM: request.yarn?.ballM, ...repeat },
+    leftovers: leftovers && {
+      legHeightMm: request.legHeightMm,
+      roundsPerMm: plan.gauge.roundsPerMm,
+      ...leftovers,
+    },
+  }),
 };
 
 /** Where the field of a problem stands in the form, if not under its own name. @type {{ [question: string]: (pointer: string) => string }} */
-export const besidePlaces = { found: (pointer) => `/found${pointer}` };
+export const besidePlaces = {
+  found: (pointer) => `/found${pointer}`,
+  stripes: (pointer) => `/stripes${pointer}`,
+};

@@ -80,10 +80,11 @@ function entryOf(document, field, id, label) {
     id,
     'data-entry': '',
     type: 'text',
-    // A minus sign is not on the decimal keypad of every phone.
-    inputmode: field.kind === 'percent' ? 'text' : 'decimal',
+    // A minus sign is not on the decimal keypad of every phone, nor is a comma.
+    inputmode: field.kind === 'percent' || field.as === 'list' ? 'text' : 'decimal',
     autocomplete: 'off',
   });
+  if (field.as === 'list') return [input];
   return [input, unitControl(document, field, label)];
 }
 

@@ -8,7 +8,7 @@ import { countReadings } from '../state.js';
 /**
  * @typedef {object} Field
  * @property {string} pointer in the request; a mode's pointer names the part it opens
- * @property {'quantity' | 'choice' | 'mode'} as typed, chosen from a list, or chosen between two ways
+ * @property {'quantity' | 'choice' | 'mode' | 'list'} as typed, chosen from a list, or chosen between two ways; a list of quantities in one text
  * @property {Kind} kind
  * @property {string} group
  * @property {readonly string[]} [options] the first one stands where nothing was chosen
@@ -102,6 +102,10 @@ export const fixedFields = [
 
 const found = /** @type {const} */ ({ asks: 'found' });
 const onNeedles = /** @type {const} */ ({ asks: 'adjust' });
+const striped = /** @type {const} */ ({ asks: 'stripes' });
+
+/** @param {string} group @param {string} pointer @param {Kind} kind @returns {Field} */
+const list = (group, pointer, kind) => ({ pointer, as: 'list', kind, group, ...striped });
 
 /**
  * Of a sock that is on the needles: asked beside the plan, of no part of its request, and open when the rest of the form
@@ -124,6 +128,13 @@ export const besideFields = [
   quantity('toe-gauge', '/needles/lengthMm', 'length', onNeedles),
   quantity('yarn-left', '/needles/gramsLeftA', 'mass', onNeedles),
   quantity('yarn-left', '/needles/gramsLeftB', 'mass', onNeedles),
+  list('repeat', '/stripes/repeat/stripes', 'yarn'),
+  choice('repeat-more', '/stripes/repeat/from', ['two-balls', 'two-ends', 'halves'], striped),
+  quantity('repeat-more', '/stripes/repeat/ballM', 'yarn', striped),
+  quantity('repeat-more', '/stripes/repeat/startAM', 'yarn', striped),
+  quantity('repeat-more', '/stripes/repeat/startBM', 'yarn', striped),
+  list('own-stripes', '/stripes/own/stripes', 'rounds'),
+  list('leftovers', '/stripes/leftovers/lots', 'mass'),
 ];
 
 /**

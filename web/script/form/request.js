@@ -2,6 +2,7 @@
 // no number is told here and left out; everything else is the core's to judge.
 import { parseQuantity, toBase, unitsOfKind } from '../units.js';
 import { countReadings } from '../state.js';
+import { readList } from './lists.js';
 import { besideFields, fieldsOf, isAsked, isAside, waysOf } from './fields.js';
 
 /** @typedef {{ field: string, code: string, [more: string]: unknown }} Problem */
@@ -114,10 +115,14 @@ export function readBeside(draft, asks) {
   );
   for (const field of typed) {
     const entry = draft[field.pointer];
-    const read = field.as === 'choice' ? undefined : readEntry(field, entry);
-    if (!read) putAt(said, field.pointer, chosen(field, entry.typed));
-    else if (read.ok) putAt(said, field.pointer, read.value);
-    else problems.push({ field: field.pointer, code: read.code });
+    const { pointer, as } = field;
+    if (as === 'choice') {
+      putAt(said, pointer, chosen(field, entry.typed));
+      continue;
+    }
+    const read = as === 'list' ? readList(field, entry) : readEntry(field, entry);
+    if (read.ok) putAt(said, pointer, read.value);
+    else problems.push({ ...read, field: pointer });
   }
   return { said, isEmpty: typed.length === 0, problems };
 }

@@ -15,6 +15,7 @@ import {
 import { fieldWords, formWords, optionWords, problemWords } from '../../words/en.js';
 import { shownUnit } from '../state.js';
 import { fieldsOf, idOf, isAsked, isAside, isOfGauge, wordsKey } from './fields.js';
+import { unitsInList } from './lists.js';
 import { readEntry } from './request.js';
 
 /** @typedef {import('./fields.js').Field} Field */
@@ -61,6 +62,7 @@ export function alsoOf(state, field) {
 /** A field's value in words, "24.6 cm" or "to the left", or '' when it is empty. @param {State} state @param {Field} field */
 function valueOf(state, field) {
   const text = textOf(state, field).trim();
+  if (field.as === 'list') return text;
   if (field.as !== 'quantity') return optionWords[field.pointer][text] ?? '';
   if (text === '') return '';
   const unit = unitOf(state, field);
@@ -154,8 +156,10 @@ const ofFeet = new Set(['shoe_out_of_range', 'girth_out_of_range']);
 
 /** Figures of a problem as the field's reader reads them. @param {Problem} problem @param {Field | undefined} field @param {State} state */
 function figuresOf(problem, field, state) {
-  const kind = field?.kind ?? 'number';
-  const unit = field ? unitOf(state, field) : '';
+  // A list of lots holds weights, and lengths besides.
+  const isYarn = field?.as === 'list' && /\/m(Per100G)?$/.test(problem.field);
+  const kind = isYarn ? 'yarn' : (field?.kind ?? 'number');
+  const unit = isYarn ? unitIn('yarn', state.system) : field ? unitOf(state, field) : '';
   const length = unitIn('length', state.system);
   const lengthUnit = kind === 'length' ? unit : length;
   // A limit is the field's own, but for problems that the whole sock has: those count, or measure feet.
@@ -214,7 +218,8 @@ export function tellProblems(problems, state) {
     const partner = 'partner' in problem ? nearest(fields, String(problem.partner)) : undefined;
     const figures = { ...figuresOf(problem, field, state), partner: shortName(partner) };
     const typed = field ? (state.draft[field.pointer]?.typed ?? '') : '';
-    const units = unitsOfKind[field?.kind ?? 'number'].join(', ');
+    const { as = '', kind = 'number' } = field ?? {};
+    const units = (as === 'list' ? unitsInList(kind) : unitsOfKind[kind]).join(', ');
     return {
       pointer: field?.pointer ?? '',
       id: field ? idOf(field.pointer) : '',

@@ -172,6 +172,40 @@ export const fieldWords = {
   '/needles/lengthMm': { label: 'over', of: 'a length of', short: 'length of the toe' },
   '/needles/gramsLeftA': { label: 'Left of yarn A', short: 'yarn left of A' },
   '/needles/gramsLeftB': { label: 'Left of yarn B', short: 'yarn left of B' },
+  '/stripes/repeat/stripes': {
+    label: 'Its colours, as they leave the ball',
+    short: 'colours of the yarn',
+    how: 'Their lengths, a name where you have one: white 3.5 m, red 2 m, white 3.5 m, 8 m',
+  },
+  '/stripes/repeat/from': { label: 'The pair is knit from', short: 'where the yarn is from' },
+  '/stripes/repeat/ballM': {
+    label: 'One ball holds',
+    short: 'length of the ball',
+    how: 'Left out, as the plan’s yarn.',
+    needed: 'How much yarn the one ball holds is needed for this.',
+  },
+  '/stripes/repeat/startAM': {
+    label: 'A’s ball begins',
+    of: 'so far into the repeat',
+    short: 'beginning of A’s ball',
+    how: 'So far into the repeat.',
+  },
+  '/stripes/repeat/startBM': {
+    label: 'B’s ball begins',
+    of: 'so far into the repeat',
+    short: 'beginning of B’s ball',
+    how: 'Of a ball of its own.',
+  },
+  '/stripes/own/stripes': {
+    label: 'Rounds of each colour, over and over',
+    short: 'your stripes',
+    how: 'blue 3, white 2',
+  },
+  '/stripes/leftovers/lots': {
+    label: 'What you have, in the order you like best',
+    short: 'leftovers',
+    how: '35 g of 210 m per 100 g, red 60 m, 20 g. A weight alone counts as the sock’s yarn.',
+  },
 };
 
 /** What stands in a list of choices. @type {Record<string, Record<string, string>>} */
@@ -199,6 +233,11 @@ export const optionWords = {
   '/foot/body': { '': 'choose', woman: 'a woman', man: 'a man', child: 'a child' },
   '/rib/lean': { left: 'to the left', right: 'to the right', mirrored: 'mirrored, as a pair' },
   '/toe/shape': { round: 'round', even: 'even, like a wedge', 'left-right': 'a left and a right' },
+  '/stripes/repeat/from': {
+    'two-balls': 'two balls, one each',
+    'two-ends': 'both ends of one ball',
+    halves: 'one ball, cut in two',
+  },
   '/swatch/washed': { true: 'washed and dry', false: 'not washed' },
   '/swatch/fabric': { stockinette: 'stockinette', rib: 'the sock’s own rib' },
 };

@@ -13,6 +13,8 @@ export const problemWords = {
     `“${typed}” can be read two ways. Leave out the sign between thousands.`,
   two_numbers: ({ typed }) => `“${typed}” is two numbers. A fraction is written 9 1/2.`,
   unknown_unit: ({ units }) => `That unit is not known here. Known: ${units}.`,
+  not_in_list: ({ item }) =>
+    `“${item}” is not understood. Write one after the other, with commas between, as in the example below the field.`,
   wrong_unit: ({ units }) => `That unit does not fit here. What fits: ${units}.`,
 
   // Told by the core, of the request.
@@ -26,7 +28,7 @@ export const problemWords = {
   unknown_word: ({ allowed }) => `One of these: ${allowed}.`,
   unknown_field: () => 'This is not a field of the sheet.',
   repeated_field: () => 'This is said twice.',
-  too_many_items: ({ max }) => `At most ${max} readings.`,
+  too_many_items: ({ max }) => `At most ${max} of these.`,
   too_large_text: () => 'The sheet is too long to be read.',
   too_deep: () => 'The sheet is nested too deep to be read.',
   bad_json: () => 'The sheet cannot be read.',
@@ -66,4 +68,7 @@ export const problemWords = {
     `That size is a foot of ${lengthMm}; feet from ${min} to ${max} are known. Is it the right scale?`,
   girth_out_of_range: ({ girthMm }) =>
     `That size would be a foot ${girthMm} round, out of range. Measure the foot instead.`,
+
+  // Told by the core, of stripes.
+  too_many_bands: () => 'So short a repeat makes no stripes: the colour would change all the time.',
 };
