@@ -13,6 +13,7 @@ import { viewKnit } from './view/knit.js';
 import { isInSight } from './view/moments.js';
 import { settle } from './view/morph.js';
 import { viewLesson } from './view/lesson.js';
+import { viewNeedles } from './view/needles.js';
 import { viewNote } from './view/note.js';
 import { viewOffline, viewUpdate } from './view/offline.js';
 import { viewPair } from './view/pair.js';
@@ -37,6 +38,7 @@ export { listenPrinting } from './view/printing.js';
 export { listenShelf } from './view/shelf.js';
 export { keepReadingOrder } from './view/reading_order.js';
 export { answerText, troubleText } from './view/summary.js';
+export { sayPass } from './view/needles_spoken.js';
 export { serveWorkings } from './view/working_open.js';
 
 /** @typedef {import('./view/showing.js').Showing} Showing */
@@ -78,6 +80,7 @@ export function showPlan(document, showing) {
     foot: () => viewFoot(h, showing),
     buy: () => viewBuy(h, showing),
     substitute: () => viewOther(h, showing),
+    needles: () => (showing.atHand ? viewNeedles(h, showing, showing.atHand) : []),
     knit: () => viewKnit(h, showing),
     along: () => viewAlong(h, showing),
     working: () => viewWorking(h, showing),
