@@ -21,6 +21,7 @@ export const mayImport = {
     'frame',
     'export',
     'offline',
+    'needles',
     'first_paint',
     'drawing_file',
   ],
@@ -38,6 +39,7 @@ export const mayImport = {
   // What is written into a file is what the views say, without their nodes.
   export: ['download', 'view', 'draw', 'words'],
   offline: ['download'],
+  needles: [],
   core: [],
   drawing_file: ['download'],
   download: [],
@@ -53,6 +55,7 @@ const keepers = {
   WebAssembly: 'core',
   localStorage: 'save',
   sessionStorage: 'save',
+  indexedDB: 'save',
   serviceWorker: 'offline',
 };
 
@@ -101,7 +104,7 @@ function whyNot(webFolder, file, specifier) {
     return pinned[specifier] === from ? undefined : `${from} knows no library ${specifier}`;
   const target = path.resolve(path.dirname(file), specifier);
   const to = partOf(webFolder, target);
-  if (to === 'main') return 'nothing imports main';
+  if (to === 'main' && from !== 'main') return 'nothing imports main';
   if (from === to) {
     const isHelper = from !== 'draw' || path.basename(target) === 'svg.js';
     return isHelper ? undefined : 'drawings know only svg.js of each other';

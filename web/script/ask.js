@@ -1,5 +1,6 @@
 // Asks the core about a sock, as its draft has it or as it was begun.
 import { besidePlaces, besideRequests } from './ask/beside.js';
+import { placeRequest } from './ask/place.js';
 import { gatherProblems, readBeside, readDraft } from './form.js';
 import { replyOfBegun, startState } from './state.js';
 
@@ -83,6 +84,16 @@ const askBeside =
     return [question, { reply: reply.ok ? reply[question] : undefined, problems: all }];
   };
 
+/**
+ * What there is to say of the place a sock is knit to, by the plan that it was begun with.
+ * @param {Answer} answer @param {Good} good
+ */
+function askPlace(answer, { plan, request, state }) {
+  if (!state.started) return undefined;
+  const reply = answer('place', placeRequest(plan, request, state.started));
+  return reply.ok ? reply.place : undefined;
+}
+
 /** What the page has asked, and what it shows of the answers. */
 export function openAsking() {
   /** @type {Answer | undefined} not before the module has started */
@@ -112,7 +123,9 @@ export function openAsking() {
 
     /** Asks the core, if it is another draft. @param {State} state @param {State} [before] what was asked last, of the same sock */
     ask(state, before) {
-      const isSame = before?.draft === state.draft && before.started === state.started;
+      const isSame =
+        before?.draft === state.draft && before.started?.request === state.started?.request;
+      if (good && isSame) good = { ...good, state: { ...good.state, started: state.started } };
       if (!answer || isSame) return;
       try {
         const asked = askFor(answer, state);
@@ -123,6 +136,9 @@ export function openAsking() {
         isStopped = true;
       }
     },
+
+    /** What there is to say of the place the sock is knit to. */
+    place: () => (answer && good && !isStopped ? askPlace(answer, good) : undefined),
 
     /** What was asked beside the plan, by question. @param {State} state @returns {Record<string, Beside>} */
     beside(state) {

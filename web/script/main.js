@@ -3,7 +3,6 @@ import { openAsking } from './ask.js';
 import { startCore } from './core.js';
 import {
   closeForm,
-  examplesLeft,
   listen,
   listenFile,
   listenStretch,
@@ -12,18 +11,18 @@ import {
   sheetOfRequest,
   showForm,
   showWindow,
-  tellGood,
   tellProblems,
-  valuesOf,
 } from './form.js';
 import { listenForSaving } from './drawing_file.js';
 import { listenExports } from './export.js';
 import { standInFrame } from './frame.js';
 import { linkOf, linkOfClass, openLink } from './link.js';
+import { showingFor } from './main/showing.js';
+import { openNeedles } from './needles.js';
 import { watchOffline } from './offline.js';
 import { openKeeper } from './save.js';
 import { addressOf, fragmentOf, leaveLink, listenLinks, listenSharing } from './share.js';
-import { isUntouched, reduce, startState, windowOf } from './state.js';
+import { beginning, isUntouched, reduce, startState, windowOf } from './state.js';
 import {
   answerText,
   copiedText,
@@ -70,26 +69,16 @@ function start() {
   const classAddress = () => addressOf(document, linkOfClass(asking.answer(), state));
 
   /** What the plan's views are given. @param {import('./ask.js').Good} good */
-  function showingOf(good) {
-    const told = tellProblems(asking.problems(), state);
-    return {
-      plan: good.plan,
-      request: good.request,
-      // The sentence says what the drawing shows: of the last good plan, in today's units.
-      values: valuesOf({ ...good.state, shown: state.shown, system: state.system }),
-      system: state.system,
-      problems: told,
-      lastGood: tellGood(told, good.state).join(', '),
-      examples: examplesLeft(state),
-      scale: scaleFor(good.plan, good.request, state.isHeld),
+  const showingOf = (good) =>
+    showingFor(good, {
+      state,
+      asking,
+      scaleFor,
       copied,
-      trouble: asking.isStopped() ? troubleText('stopped') : '',
-      name: state.name,
-      isBegun: state.started !== undefined,
-      isRemade: good.isRemade,
       beside,
-    };
-  }
+      needles,
+      isKept: keeper.tell().isKept,
+    });
 
   /** @returns {import('./view/showing.js').Showing | undefined} what is on the page now */
   function drawPlan() {
@@ -173,13 +162,24 @@ function start() {
     // Of another sock than the one on the page now there is nothing to say.
     if (isOther && !isLink) link = { badLink: '' };
     if (action.type !== 'left') copied = undefined;
-    keeper.keep(state);
+    const place = keeper.keep(state);
+    if (place) {
+      state = reduce(state, { type: 'followed', place });
+      keeper.keep(state);
+    }
     asking.ask(state, action.type === 'turned' ? undefined : before);
     draw();
     // A moment is said by its name; leaving a field, or coming back to the page, changes no answer.
     if (action.type === 'moment') clearTimeout(resting);
     else if (action.type !== 'left') sayLater(drawn);
   }
+  const needles = openNeedles(document, {
+    wishes: keeper.wishes,
+    keep: keeper.keepWishes,
+    act: (action) => act(action),
+    show: () => draw(),
+    isKnitting: () => state.started !== undefined && state.moment === 'knit',
+  });
   keepReadingOrder(document);
   listenMoments(
     document,
@@ -196,7 +196,8 @@ function start() {
     sheetOf: sheetOfRequest,
     begun() {
       const good = asking.goodNow();
-      return good && { request: good.request, reply: good.reply, round: 0, pass: 0 };
+      const since = new Date().toISOString();
+      return good && { ...beginning, request: good.request, reply: good.reply, since };
     },
   });
   listenFile(document, keeping.openFile);

@@ -1,11 +1,20 @@
 // Every change is kept at once, each sock under its own name; what another tab has changed is asked about, and what
 // cannot be read is set aside.
 import { deedsOf } from './save/deeds.js';
+import { openNotes } from './save/notes.js';
 import { openShelf, parse } from './save/shelf.js';
 import { openStore } from './save/store.js';
 import { recallSock, rememberSock } from './save/tab.js';
 import { openVisits } from './save/visit.js';
-import { isSameSock, isUntouched, lessonIn, startState } from './state.js';
+import {
+  isSameButPlace,
+  isSameSock,
+  isUntouched,
+  lessonIn,
+  placeOf,
+  startState,
+  wishesIn,
+} from './state.js';
 
 /** @typedef {import('./state.js').State} State */
 /** @typedef {import('./state.js').Action} Action */
@@ -34,7 +43,13 @@ import { isSameSock, isUntouched, lessonIn, startState } from './state.js';
  * @property {string} badFile why a file was not opened, as a code, or ''
  */
 
+/** @typedef {import('./state/place.js').Place} Place */
+
 const lessonName = 'lesson';
+const wishesName = 'needles';
+
+/** Of two copies of one sock: the later one, or as late and kept. @param {NonNullable<Sheet>} theirs @param {State} mine */
+const isFurther = (theirs, mine) => (theirs.started?.taps ?? 0) >= (mine.started?.taps ?? 0);
 
 /** @param {Document} document */
 export function openKeeper(document) {
@@ -60,6 +75,8 @@ export function openKeeper(document) {
     badFile: '',
   };
 
+  const notes = openNotes(document, now);
+
   /** Mine, beside what another tab has made of the same sock. @param {State} state */
   function keepFork(state) {
     const { question } = now;
@@ -68,25 +85,42 @@ export function openKeeper(document) {
     shelf.put(question.fork, state);
   }
 
-  /** @param {State} state */
+  /** @param {State} state @returns {Place | undefined} where another tab has knit this very sock to */
   function keepOwn(state) {
     // An untouched example is nothing to keep.
-    if (isUntouched(state) && !shelf.sheetOf(now.current)) return;
+    if (isUntouched(state) && !shelf.sheetOf(now.current)) return undefined;
     const theirs = shelf.keep(now.current, state);
-    if (!theirs) return;
+    if (!theirs) return undefined;
+    if (isSameButPlace(theirs, state)) {
+      // A tap on a page that was behind is a tap on a place that is past: it counts nowhere.
+      if (isFurther(theirs, state)) return theirs.started && placeOf(theirs.started);
+      shelf.put(now.current, state);
+      return undefined;
+    }
     now.question = { sheet: theirs, mine: startState(), fork: '' };
     keepFork(state);
+    return undefined;
   }
+
+  /** Whether another tab has but knit on with this sock. @param {NonNullable<Sheet>} theirs */
+  const isKnitOn = (theirs) =>
+    !now.visit &&
+    !now.question &&
+    isSameButPlace(theirs, now.latest) &&
+    !isSameSock(theirs, now.latest);
 
   return {
     /** What was kept when the page was left. */
     sheet,
     lesson,
+    /** What this device is to do while one knits. */
+    wishes: wishesIn(parse(store.read(wishesName))),
+    keepWishes: (/** @type {object} */ wishes) => store.put(wishesName, JSON.stringify(wishes)),
 
     /** Her own sock, be it on the page or not. */
     own: () => now.visit?.own ?? now.latest,
 
-    /** @param {State} state */
+    /** @param {State} state @returns {Place | undefined} where another tab has knit it to: that holds then */
     keep(state) {
       if (state.lesson !== now.latest.lesson) store.put(lessonName, JSON.stringify(state.lesson));
       now.latest = state;
@@ -94,7 +128,12 @@ export function openKeeper(document) {
       now.opened = undefined;
       if (now.visit) visits.keep(now.visit, state);
       else if (now.question) keepFork(state);
-      else keepOwn(state);
+      else {
+        const theirs = keepOwn(state);
+        if (theirs) return theirs;
+      }
+      notes.take(state);
+      return undefined;
     },
 
     /** What there is to say about it. */
@@ -136,6 +175,11 @@ export function openKeeper(document) {
         const theirs = shelf.isOf(now.current, name) ? shelf.sheetOf(now.current) : undefined;
         if (name === lessonName && text !== null) {
           hands.act({ type: 'lesson', lesson: lessonIn(parse(text)) });
+        } else if (theirs?.started && isKnitOn(theirs)) {
+          if (isFurther(theirs, now.latest)) {
+            shelf.open(now.current);
+            hands.act({ type: 'followed', place: placeOf(theirs.started) });
+          } else shelf.put(now.current, now.latest);
         } else if (theirs && !now.visit) {
           const mine = now.question?.mine ?? now.latest;
           const isSame = isSameSock(theirs, now.latest) && !now.question?.fork;
@@ -151,6 +195,7 @@ export function openKeeper(document) {
         if (!button || button.getAttribute('aria-disabled') === 'true') return;
         does[button.getAttribute('data-kept') ?? '']?.(button.getAttribute('data-id') ?? '');
       });
+      notes.recall(hands.act);
       return { visit, endVisit, openFile };
     },
   };

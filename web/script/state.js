@@ -3,6 +3,7 @@
 import { exampleDraft } from './state/example.js';
 import { redo, remember, undo } from './state/history.js';
 import { withoutStrangers } from './state/own.js';
+import { isOfPlace, knitOn } from './state/place.js';
 import { isSettled, ofTheClass } from './state/settled.js';
 import { swatchToe } from './state/toe_swatched.js';
 
@@ -23,6 +24,8 @@ import { swatchToe } from './state/toe_swatched.js';
  * @property {{ title: string, note: string }} course what the class says, or nothing
  * @property {Lesson} lesson what a teacher's link is to say besides
  * @property {import('./state/begun.js').Begun} [started] what it was begun with, once it is on the needles
+ * @property {number} [lapFrom] while rounds are timed: when the one in hand was begun, or 0
+ * @property {boolean} [isFollowing] whether the place is one that another tab has come to
  * @property {import('./state/history.js').Past[]} past drafts that can be come back to, the last one last
  * @property {import('./state/history.js').Past[]} future drafts that were taken back
  * @property {boolean} isHeld whether the count is in the reader's hand: what she holds must not move
@@ -42,6 +45,7 @@ import { swatchToe } from './state/toe_swatched.js';
  *   | { type: 'named', name: string } | { type: 'noted', note: string }
  *   | { type: 'class left' } | { type: 'lesson', lesson: Partial<Lesson> }
  *   | { type: 'begun', started: import('./state/begun.js').Begun | undefined }
+ *   | import('./state/place.js').PlaceAction
  *   | { type: 'moment', moment: Moment }
  *   | { type: 'held', isHeld: boolean }
  *   | { type: 'window', window: import('./state/chart_window.js').Window | undefined }
@@ -55,7 +59,17 @@ export { replyOfBegun } from './state/begun.js';
 export { windowOf } from './state/chart_window.js';
 export { isRecord } from './state/shape.js';
 export { isOfOne, lockOf } from './state/settled.js';
-export { fromSheet, isSameSock, lessonIn, lockable, toSheet } from './state/sheet.js';
+export { beginning, isPlace, placeOf } from './state/place.js';
+export {
+  fromSheet,
+  isSameButPlace,
+  isSameSock,
+  lessonIn,
+  lockable,
+  toSheet,
+  wishesIn,
+  writeSheet,
+} from './state/sheet.js';
 
 export const mostReadings = 12;
 const readingParts = ['stitches', 'widthMm', 'rounds', 'heightMm'];
@@ -237,6 +251,15 @@ export function reduce(state, action) {
   // To another sock: it has a history of its own.
   if (action.type === 'turned') return { ...action.state, lesson: state.lesson, fresh: '' };
   if (action.type !== 'opened' && isSettled(state, action)) return state;
+  if (isOfPlace(action)) {
+    const { started, lapFrom } = state;
+    if (!started) return state;
+    return {
+      ...state,
+      ...knitOn({ started, lapFrom }, action),
+      isFollowing: action.type === 'followed',
+    };
+  }
   if (action.type === 'undo') return undo(state);
   if (action.type === 'redo') return redo(state);
   const isSameField = action.type === 'typed' && action.pointer === state.fresh;

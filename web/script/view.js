@@ -15,6 +15,7 @@ import { isInSight } from './view/moments.js';
 import { settle } from './view/morph.js';
 import { viewLesson } from './view/lesson.js';
 import { viewLost, viewLostHow, viewMisstep } from './view/lost.js';
+import { viewNeedles } from './view/needles.js';
 import { viewNote } from './view/note.js';
 import { viewOffline, viewUpdate } from './view/offline.js';
 import { viewPair } from './view/pair.js';
@@ -42,6 +43,7 @@ export { listenPrinting } from './view/printing.js';
 export { listenShelf } from './view/shelf.js';
 export { keepReadingOrder } from './view/reading_order.js';
 export { answerText, troubleText } from './view/summary.js';
+export { sayPass } from './view/needles_spoken.js';
 export { serveWorkings } from './view/working_open.js';
 
 /** @typedef {import('./view/showing.js').Showing} Showing */
@@ -83,6 +85,7 @@ export function showPlan(document, showing) {
     foot: () => viewFoot(h, showing),
     buy: () => viewBuy(h, showing),
     substitute: () => viewOther(h, showing),
+    needles: () => (showing.atHand ? viewNeedles(h, showing, showing.atHand) : []),
     knit: () => viewKnit(h, showing),
     'lost-how': () => viewLostHow(h, document, showing),
     lost: () => viewLost(h, showing),

@@ -8,6 +8,7 @@ export { chartWords } from './en/chart.js';
 export { howWords } from './en/how.js';
 export { measureWords } from './en/measures.js';
 export { planWords } from './en/plan.js';
+export { needlesWords } from './en/needles.js';
 export { keptWords } from './en/kept.js';
 export { lostWords } from './en/lost.js';
 export { lessonWords } from './en/lesson.js';

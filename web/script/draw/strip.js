@@ -65,9 +65,9 @@ function placeLabels(labels, step, width) {
 
 /**
  * @param {Document} document @param {Plan} plan
- * @param {{ width: number, name: string, labels: Label[], track: Run[] }} how
+ * @param {{ width: number, name: string, labels: Label[], track: Run[], done?: number }} how `done`: rounds that are knit, of a begun sock
  */
-export function drawStrip(document, plan, { width, name, labels, track }) {
+export function drawStrip(document, plan, { width, name, labels, track, done }) {
   const { increases, oneSided, widenings, moves, sections } = marksOf(plan, track);
   const step = width / plan.totalRounds;
   const tall = 28;
@@ -122,6 +122,18 @@ export function drawStrip(document, plan, { width, name, labels, track }) {
           }),
         ]
       : []),
+    ...(done === undefined
+      ? []
+      : [
+          svg(document, 'rect', {
+            class: 'knit',
+            x: 0,
+            y: tall + 1,
+            width: done * step,
+            height: 3,
+          }),
+          svg(document, 'path', { class: 'here', d: `M${at(done * step, 0)}V${at(tall + 5)}` }),
+        ]),
     ...placed.map(({ words, x, row, isEnding }) =>
       text(document, words, {
         class: 'strip-text',

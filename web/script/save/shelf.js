@@ -1,5 +1,5 @@
 // All socks that are kept, each under an id of its own.
-import { fromSheet, isSameSock, toSheet } from '../state.js';
+import { fromSheet, isSameSock, writeSheet } from '../state.js';
 
 /** @typedef {import('../state.js').State} State */
 /** @typedef {ReturnType<typeof fromSheet>} Sheet */
@@ -28,8 +28,6 @@ export function parse(text) {
 
 /** @param {string | null} text */
 export const sheetIn = (text) => fromSheet(parse(text));
-
-const textOf = (/** @type {State} */ state) => JSON.stringify(toSheet(state));
 
 /** @param {ReturnType<typeof import('./store.js').openStore>} store */
 export function openShelf(store) {
@@ -82,7 +80,7 @@ export function openShelf(store) {
 
     /** @param {string} id @param {State} state @returns {Sheet} what another tab has made of it meanwhile */
     keep(id, state) {
-      const text = textOf(state);
+      const text = writeSheet(state);
       const theirs = store.write(prefix + id, text);
       if (theirs === undefined) return undefined;
       const sheet = sheetIn(theirs);
@@ -95,7 +93,7 @@ export function openShelf(store) {
 
     /** Whatever stands there. @param {string} id @param {State} state @returns {boolean} whether it is kept */
     put(id, state) {
-      store.put(prefix + id, textOf(state));
+      store.put(prefix + id, writeSheet(state));
       return store.isKeptAs(prefix + id);
     },
 

@@ -1,5 +1,5 @@
 // The sock of a link, looked at beside one's own: kept by itself under that link, until it is said whose it is to be.
-import { isSameSock, toSheet } from '../state.js';
+import { isSameSock, writeSheet } from '../state.js';
 import { sheetIn } from './shelf.js';
 
 /** @typedef {import('../state.js').State} State */
@@ -23,7 +23,7 @@ export function openVisits(store) {
       visit.opened ??= state;
       visit.isEdited ||= !isSameSock(visit.opened, state);
       if (!visit.isEdited) return;
-      store.put(prefix + visit.link, JSON.stringify(toSheet(state)));
+      store.put(prefix + visit.link, writeSheet(state));
       const others = store.names(prefix).filter((name) => name !== prefix + visit.link);
       for (const name of others.slice(0, Math.max(0, others.length + 1 - most))) store.remove(name);
     },

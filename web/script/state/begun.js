@@ -1,8 +1,9 @@
 // A sock that is on the needles keeps what it was asked with and what it was answered: a page of newer rules must not
 // change it in mid-sock.
+import { isPlace } from './place.js';
 import { isLike, isRecord } from './shape.js';
 
-/** @typedef {{ request: Record<string, any>, reply: Record<string, any>, round: number, pass: number }} Begun */
+/** @typedef {{ request: Record<string, any>, reply: Record<string, any> } & import('./place.js').Place} Begun */
 
 /** @param {unknown} begun @returns {begun is Begun} */
 export const isBegun = (begun) =>
@@ -10,8 +11,7 @@ export const isBegun = (begun) =>
   isRecord(begun.request) &&
   isRecord(begun.reply) &&
   isRecord(begun.reply.plan) &&
-  Number.isInteger(begun.round) &&
-  Number.isInteger(begun.pass);
+  isPlace(begun);
 
 const isBetween = (/** @type {number} */ count, /** @type {number} */ most) =>
   count >= 1 && count <= most;

@@ -19,10 +19,10 @@ const now = (/** @type {State} */ { draft, example, locks, course, started }) =>
  * @returns {State}
  */
 export function remember(before, after, isSameField) {
-  const isSame = /** @type {const} */ (['draft', 'locks', 'started']).every(
+  const isSame = /** @type {const} */ (['draft', 'locks']).every(
     (part) => after[part] === before[part],
   );
-  if (isSame) return after;
+  if (isSame && after.started?.since === before.started?.since) return after;
   const past = isSameField && before.past.length > 0 ? before.past : [...before.past, now(before)];
   return { ...after, past: past.slice(-mostSteps), future: [] };
 }

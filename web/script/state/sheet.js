@@ -1,6 +1,7 @@
 // A sheet: what is kept of a sock, so that the page can be left half-filled and come back to as it was. It is read
 // from storage and from files that anybody may have written.
 import { isBegun } from './begun.js';
+import { roomFor, withinPlan } from './place.js';
 import { isRecord, isText } from './shape.js';
 import { sheetVersion, upgrade } from './sheet_versions.js';
 
@@ -54,6 +55,17 @@ export function lessonIn(kept) {
   };
 }
 
+/** What a device is to do while one knits on it, as it was kept. @param {unknown} kept */
+export function wishesIn(kept) {
+  const { wake, large, night, aloud } = isRecord(kept) ? kept : {};
+  return {
+    wake: wake === true,
+    large: large === true,
+    night: night === true,
+    aloud: aloud === true,
+  };
+}
+
 /** @param {unknown} value @param {(one: unknown) => boolean} isOne */
 const isTable = (value, isOne) =>
   isRecord(value) &&
@@ -74,12 +86,25 @@ const isList = (value, longest) =>
 const isCourse = (course) =>
   isRecord(course) && isText(course.title, most.name) && isText(course.note, most.courseNote);
 
-/** What a sheet says of the sock, however it is looked at. @param {Sheet} sheet */
+/** What a sheet says of the sock, however it is looked at, and however far it is knit. @param {Sheet} sheet */
 const sockOf = ({ name, note, draft, example, locks, course, started }) =>
-  JSON.stringify([name, note, draft, Object.keys(example).sort(), locks, course, started]);
+  JSON.stringify([
+    [name, note, draft, Object.keys(example).sort(), locks, course],
+    started && [started.request, started.reply, started.since],
+  ]);
+
+/** Whether two differ in how far they are knit, and no more. @param {Sheet} a @param {Sheet} b */
+export const isSameButPlace = (a, b) => sockOf(a) === sockOf(b);
 
 /** @param {Sheet} a @param {Sheet} b */
-export const isSameSock = (a, b) => sockOf(a) === sockOf(b);
+export const isSameSock = (a, b) =>
+  isSameButPlace(a, b) &&
+  a.started?.round === b.started?.round &&
+  a.started?.pass === b.started?.pass;
+
+/** As it is kept. @param {State} state */
+export const writeSheet = (state) =>
+  JSON.stringify(toSheet(state)) + (state.started ? roomFor(state.started) : '');
 
 /**
  * What a sheet says, or nothing if it is none that this page can read.
@@ -112,6 +137,6 @@ export function fromSheet(kept) {
     moment: moments.includes(view) ? view : 'count',
     locks: lockable.filter((lock) => locks.includes(lock)),
     course: { title: course.title, note: course.note },
-    started,
+    started: started && withinPlan(started),
   };
 }

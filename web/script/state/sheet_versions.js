@@ -3,7 +3,7 @@
 
 /** @typedef {Record<string, any>} Sheet */
 
-export const sheetVersion = 2;
+export const sheetVersion = 3;
 
 /** From a version to the next. @type {Record<number, (sheet: Sheet) => Sheet>} */
 const steps = {
@@ -15,6 +15,12 @@ const steps = {
     note: '',
     locks: [],
     course: { title: '', note: '' },
+  }),
+  // A begun sock stood at its beginning: nothing moved it yet.
+  2: ({ started, ...sheet }) => ({
+    ...sheet,
+    version: 3,
+    ...(started ? { started: { ...started, since: '', taps: 0, trail: [], laps: [] } } : {}),
   }),
 };
 

@@ -15,6 +15,7 @@
  * @property {import('./stretch_scale.js').Scale} [scale] of the stretch line; left out, it takes in all
  * @property {string} [name] the sock's own
  * @property {boolean} [isBegun] whether it is on the needles
+ * @property {import('./needles.js').AtHand} [atHand] how far, if so
  * @property {Record<string, import('../ask.js').Beside>} [beside] what was asked beside the plan, by question
  * @property {{ text: string, isCopied: boolean }} [copied] the pattern as text, once that is asked for
  * @property {boolean} [isRemade] whether a begun sock cannot be shown as it was begun

@@ -42,12 +42,15 @@ function labelsOf(showing, isBrief) {
 export function viewStrip(document, showing) {
   const { plan } = showing;
   const track = ribTrack(plan, false);
+  const done = showing.atHand?.place.round;
   const strip = (/** @type {number} */ width, /** @type {string} */ only) => {
     const drawn = drawStrip(document, plan, {
       width,
       track,
+      done,
       name: [
         drawingWords.strip.name(String(plan.totalRounds)),
+        done === undefined ? '' : drawingWords.strip.knit(String(done)),
         hasGreatToe(plan) ? drawingWords.strip.oneSided : '',
         isWidened(plan) ? drawingWords.strip.widens : '',
       ]

@@ -45,6 +45,7 @@ export const drawingWords = {
   strip: {
     name: (/** @type {Text} */ rounds) =>
       `All ${rounds} rounds as one band: a tick a round, long where stitches are added, middling where the rib moves.`,
+    knit: (/** @type {Text} */ rounds) => `${rounds} are knit, up to the line across.`,
     oneSided: 'Ticks of the toe that are less long add stitches on one side only.',
     widens: 'A wedge marks each round that widens the leg.',
     span: (/** @type {number} */ first, /** @type {number} */ last) =>

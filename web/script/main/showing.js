@@ -1,0 +1,50 @@
+// What the views are given, put together from all that knows a part of it.
+import { examplesLeft, tellGood, tellProblems, valuesOf } from '../form.js';
+import { troubleText } from '../view.js';
+
+/** @typedef {import('../view/showing.js').Showing} Showing */
+
+/**
+ * @param {import('../ask.js').Good} good
+ * @param {object} page
+ * @param {import('../state.js').State} page.state
+ * @param {ReturnType<typeof import('../ask.js').openAsking>} page.asking
+ * @param {ReturnType<typeof import('../view.js').keepScale>} page.scaleFor
+ * @param {Showing['copied']} page.copied
+ * @param {Showing['beside']} page.beside
+ * @param {ReturnType<typeof import('../needles.js').openNeedles>} page.needles
+ * @param {boolean} page.isKept whether the browser keeps anything
+ * @returns {Showing}
+ */
+export function showingFor(good, { state, asking, scaleFor, copied, beside, needles, isKept }) {
+  const { plan, request, isRemade } = good;
+  const { started, system, shown, name } = state;
+  const problems = tellProblems(asking.problems(), state);
+  return {
+    plan,
+    request,
+    isRemade,
+    // The sentence says what the drawing shows: of the last good plan, in today's units.
+    values: valuesOf({ ...good.state, shown, system }),
+    system,
+    problems,
+    lastGood: tellGood(problems, good.state).join(', '),
+    examples: examplesLeft(state),
+    scale: scaleFor(plan, request, state.isHeld),
+    copied,
+    trouble: asking.isStopped() ? troubleText('stopped') : '',
+    name,
+    beside,
+    isBegun: started !== undefined,
+    atHand: started && {
+      place: started,
+      isTimed: state.lapFrom !== undefined,
+      isFollowing: Boolean(state.isFollowing),
+      isKept,
+      told: asking.place(),
+      wishes: needles.wishes(),
+      device: needles.device(),
+      stage: '',
+    },
+  };
+}

@@ -1,0 +1,75 @@
+// At the needles: the round in hand, pass by pass.
+
+/** @typedef {string} Text */
+
+export const needlesWords = {
+  title: 'On the needles',
+  round: (/** @type {Text} */ round, /** @type {Text} */ all) => `Round ${round} of ${all}`,
+  done: 'All rounds are knit: bind off (cast off).',
+  passes: 'The four passes of this round',
+  pass: [
+    { sock: 'A', half: 'first half' },
+    { sock: 'B', half: 'first half' },
+    { sock: 'B', half: 'second half' },
+    { sock: 'A', half: 'second half' },
+  ],
+  turn: 'turn',
+  state: { done: 'done', now: 'now', next: '' },
+  next: 'done, on',
+  nextOf: (/** @type {Text} */ sock, /** @type {Text} */ half) => `${sock}, ${half}: done`,
+  back: 'back',
+  undo: 'undo the last tap',
+  undoTo: (/** @type {Text} */ round) => `undo: back to round ${round}`,
+  stitches: 'stitches on each sock',
+  used: 'yarn used, A and B',
+  both: (/** @type {Text} */ a, /** @type {Text} */ b) => (a === b ? `${a} each` : `${a}, ${b}`),
+  toGo: 'yarn still to go, the pair',
+  hours: 'time still to go',
+  hoursBy: (/** @type {Text} */ pace) => `at ${pace} stitches a minute`,
+  timed: (/** @type {Text} */ rounds) => `, timed over ${rounds}`,
+  ahead: 'What comes next',
+  kinds: /** @type {Record<string, Text>} */ ({
+    increase: 'an increase round',
+    rib: 'the first rib round',
+    shift: 'the rib moves over',
+    widening: 'the leg widens',
+    cuff: 'the cuff begins',
+    bindOff: 'bind off (cast off)',
+  }),
+  inRounds: (/** @type {number} */ rounds, /** @type {Text} */ at) =>
+    rounds === 0
+      ? 'this round'
+      : rounds === 1
+        ? `next round, ${at}`
+        : `in ${rounds} rounds, at round ${at}`,
+  atEnd: (/** @type {number} */ rounds) =>
+    rounds === 0 ? 'now' : rounds === 1 ? 'after this round' : `after ${rounds} more rounds`,
+
+  wishes: 'While you knit',
+  wake: 'keep the screen awake',
+  wakeRefused: 'This browser would not keep the screen awake; its own settings may.',
+  large: 'larger letters',
+  night: 'dark',
+  aloud: 'read aloud',
+  noVoice: 'This device has no voice of its own to read with.',
+  timing: 'time my rounds',
+  timingNote: 'A pause is no lap: switch it off, and on again at the beginning of a round.',
+  keys: 'Space or → is the next pass, ← one back; a headset’s “next track” too, where the browser passes it on.',
+  elsewhere:
+    'This sock was knit on in another window: this is where it stands. Your last tap here was not counted.',
+  notKept: 'This browser keeps nothing here: the place is lost when the page is closed.',
+
+  spoken: {
+    k: 'knit',
+    p: 'purl',
+    m1r: 'make one right',
+    m1l: 'make one left',
+    m1p: 'make one purlwise',
+    turn: 'Turn.',
+    times: (/** @type {Text} */ runs, /** @type {number} */ n) => `${runs}; that ${n} times`,
+    pass: (/** @type {Text} */ sock, /** @type {Text} */ half, /** @type {Text} */ line) =>
+      `${sock}, ${half}: ${line}.`,
+    round: (/** @type {Text} */ round) => `Round ${round}.`,
+    allHalf: /** @type {Record<string, Text>} */ ({ k: 'knit all', p: 'purl all' }),
+  },
+};
