@@ -31,7 +31,8 @@ struct SockLength {
   Rounds total;
   Rounds spiral;
   Rounds cuff;
-  Rounds try_on;      // rounds done when it is tried on past the heel; the cuff never begun
+  Rounds try_on;  // rounds done when it is tried on past the heel: at least one of the rib, none of
+                  // the cuff
   Length heel_depth;  // d, from the back of the heel to the bend in front
   Length least_leg;   // d/sqrt(2) + cuff: lower, the sock ends below the ankle's bend
   double back_strain =

@@ -33,7 +33,8 @@ import {
   listenMoments,
   listenPrinting,
   listenShelf,
-  makeSheet,
+  listenStages,
+  pagesFor,
   pointToLink,
   say,
   serveWorkings,
@@ -86,6 +87,7 @@ function start() {
       trouble: asking.isStopped() ? troubleText('stopped') : '',
       name: state.name,
       isBegun: state.started !== undefined,
+      place: state.started,
       isRemade: good.isRemade,
       beside,
     };
@@ -228,7 +230,11 @@ function start() {
   );
 
   serveWorkings(document);
-  listenPrinting(document, () => makeSheet(document, drawn, addressNow()));
+  listenPrinting(
+    document,
+    pagesFor(document, () => drawn, { url: addressNow }),
+  );
+  listenStages(document);
   listenForSaving(document, () => say(document, troubleText('notPainted')));
   listenHow(document);
   listenShelf(document, draw);

@@ -13,6 +13,8 @@ export { lessonWords } from './en/lesson.js';
 export { socksWords } from './en/socks.js';
 export { alongWords } from './en/along.js';
 export { sheetWords } from './en/sheet.js';
+export { stagesWords } from './en/stages.js';
+export { bandWords } from './en/band.js';
 export { stretchWords } from './en/stretch.js';
 export { guessWords, noteWords } from './en/note.js';
 export { buyWords } from './en/buy.js';

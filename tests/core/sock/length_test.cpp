@@ -80,6 +80,18 @@ TEST(Length, IsTriedOnBeforeItsCuffIsBegun) {
   }
 }
 
+TEST(Length, IsTriedOnWithARoundOfTheRibAtLeast) {
+  LengthInput input = woman();
+  struct Row {
+    int toe = 0;
+    int round = 0;
+  };
+  for (const Row& row : std::vector<Row>{{77, 79}, {78, 79}, {79, 80}, {111, 112}}) {
+    input.toe = Rounds(row.toe);
+    EXPECT_EQ(divided(input).try_on.value(), row.round) << row.toe;
+  }
+}
+
 TEST(Length, RoundsRoundHalfUp) {
   LengthInput input = woman();
   input.gauge = RoundGauge::per_mm(0.25);
