@@ -1,5 +1,9 @@
 #include "shoe.h"
 
+#include <algorithm>
+
+#include "rounding.h"
+
 namespace twinround {
 
 namespace {
@@ -26,6 +30,17 @@ constexpr double kUsWomenThirds = 21.0;
 constexpr double kUkThirds = (23.0 + 24.0) / 2.0;
 constexpr Length kUkHalfGap = kThirdInch / 2.0;
 
+// From one size made to the next. European half sizes are seldom; mondopoint from memory.
+double size_step(ShoeScale scale) {
+  if (scale == ShoeScale::mondopoint) return kMondopointStep.mm();
+  return scale == ShoeScale::eu ? 1.0 : 0.5;
+}
+
+double least_size(ShoeScale scale) {
+  const bool runs_through = scale == ShoeScale::mondopoint || scale == ShoeScale::eu;
+  return runs_through ? 0.0 : kLeastGrownSize;
+}
+
 }  // namespace
 
 ShoeRule shoe_rule(ShoeScale scale) {
@@ -48,6 +63,17 @@ ShoeRule shoe_rule(ShoeScale scale) {
 ShoeFoot foot_from_shoe(ShoeScale scale, double size) {
   const ShoeRule rule = shoe_rule(scale);
   return {rule.step * (size + rule.offset), rule.uncertainty};
+}
+
+std::optional<ShoeSizes> shoe_sizes(ShoeScale scale, Length least, Length most) {
+  const ShoeRule rule = shoe_rule(scale);
+  const double step = size_step(scale);
+  ShoeSizes sizes;
+  sizes.from = step * ceil_count((least / rule.step - rule.offset) / step);
+  sizes.from = std::max(sizes.from, least_size(scale));
+  sizes.to = step * floor_count((most / rule.step - rule.offset) / step);
+  if (sizes.from > sizes.to) return std::nullopt;
+  return sizes;
 }
 
 }  // namespace twinround

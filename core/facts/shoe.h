@@ -1,6 +1,8 @@
 // Shoe sizes turned into foot lengths. A shoe size is a poor stand-in for a measured foot.
 #pragma once
 
+#include <optional>
+
 #include "units.h"
 
 namespace twinround {
@@ -25,5 +27,17 @@ struct ShoeFoot {
 // Foot length for a size. Not range-checked: an absurd size gives an absurd length, which the
 // caller refuses.
 ShoeFoot foot_from_shoe(ShoeScale scale, double size);
+
+// The grown-ups' English and American sizes begin with this one. From memory.
+inline constexpr double kLeastGrownSize = 1.0;
+
+struct ShoeSizes {
+  double from = 0, to = 0;
+};
+
+// The sizes made (whole ones; half ones too of the English and American scales; every 5 mm of
+// mondopoint) whose foot is no shorter than `least` and no longer than `most`; children's English
+// and American sizes left out. Absent where there is none.
+std::optional<ShoeSizes> shoe_sizes(ShoeScale scale, Length least, Length most);
 
 }  // namespace twinround

@@ -62,6 +62,9 @@ Result<SockLength> divide_length(const LengthInput& input) {
   sock.total = Rounds(round_half_up(sock.length * input.gauge));
   sock.cuff = Rounds(round_half_up(input.cuff * input.gauge));
   sock.spiral = sock.total - input.toe - sock.cuff;
+  const Length past_heel = input.foot_length * (1.0 + input.length_ease) + kTryOnPastFoot;
+  sock.try_on = std::clamp(Rounds(round_half_up(past_heel * input.gauge)), input.toe + Rounds(1),
+                           input.toe + std::max(sock.spiral, Rounds(1)));
   sock.heel_depth = heel_depth(input.heel_girth, input.foot_length);
 
   const Length bend = sock.heel_depth * kBend;

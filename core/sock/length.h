@@ -13,6 +13,9 @@ inline constexpr double kHeelBreadthOfFoot = 0.25;  // ASSUMPTION
 // b, so d = girth/2 - (pi/2 - 1) b.
 inline constexpr double kStadium = 0.571;
 
+// How far past its foot the sock is when it is tried on: past the heel. Common practice, no source.
+inline constexpr Length kTryOnPastFoot = Length::from_mm(50);
+
 struct LengthInput {
   Length foot_length;
   Length heel_girth;  // measured, or the median for the ball girth
@@ -28,6 +31,8 @@ struct SockLength {
   Rounds total;
   Rounds spiral;
   Rounds cuff;
+  Rounds try_on;  // rounds done when it is tried on past the heel: at least one of the rib, none of
+                  // the cuff
   Length heel_depth;  // d, from the back of the heel to the bend in front
   Length least_leg;   // d/sqrt(2) + cuff: lower, the sock ends below the ankle's bend
   double back_strain =

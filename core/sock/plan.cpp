@@ -173,6 +173,9 @@ Plan composed(const PlanRequest& request, const FabricFigures& fabric, const Pla
   plan.widening = sock.leg.stages;
   plan.edge_stitches = edge_stitches(sock.leg, n);
   plan.yarn = plan_yarn(request, fabric, sock.yarn);
+  plan.yarn.last_round = yarn_of_last_round(sock.yarn.bind_off, plan.yarn.loop, plan.edge_stitches);
+  plan.serves = feet_served({foot.length.value, request.leg_height, request.length_ease,
+                             plan.girth_ease, std::max(plan.heel_use, plan.leg_fit.worst_use)});
   plan.needle = choose_needle(request.swatch.needle, fabric.category, plan.edge_stitches,
                               fabric.gauge.stitches);
   if (!plan.widening.empty()) {

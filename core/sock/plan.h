@@ -15,6 +15,7 @@
 #include "plan_request.h"
 #include "result.h"
 #include "rib.h"
+#include "serves.h"
 #include "stitch_count.h"
 #include "toe.h"
 #include "units.h"
@@ -101,6 +102,7 @@ struct SubstituteYarn {
 
 struct YarnFigures {
   Length loop;                          // what the need was computed with
+  Length last_round;                    // of one sock: the last round, the bind-off and its tail
   bool weighed = false;                 // else loop geometry
   std::optional<Length> geometry_loop;  // the other one, when both are known
   YarnNeed need;
@@ -157,7 +159,8 @@ struct Plan {
   bool edge_estimated = false;          // whether its girth at the edge hangs on an estimate
   std::vector<WideningStage> widening;  // empty: the count of the foot passes all the way up
   std::optional<LargerNeedle> larger_needle;
-  Stitches edge_stitches;  // on the needle at the top
+  Stitches edge_stitches;            // on the needle at the top
+  std::optional<FeetServed> serves;  // absent where not even the foot it was planned for
   std::vector<RoundLine> lines;
   std::vector<RoundSpan> rounds;
   YarnFigures yarn;

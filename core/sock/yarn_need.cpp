@@ -39,6 +39,10 @@ Rounds rounds_left(Length left, Length bind_off, Length loop, Stitches n) {
   return Rounds(floor_count(usable / (loop * n.value())));
 }
 
+Length yarn_of_last_round(Length bind_off, Length loop, Stitches n) {
+  return loop * n.value() + bind_off + kTail;
+}
+
 double stripe_rounds(Length stripe, Length loop, Stitches n) {
   return stripe / (loop * n.value());
 }

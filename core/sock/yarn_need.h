@@ -50,6 +50,10 @@ Balls balls_for(Length need, Length ball_length);
 // if not even those.
 Rounds rounds_left(Length left, Length bind_off, Length loop, Stitches n);
 
+// What one sock must still have to begin a last round of n stitches: that round, the bind-off and
+// one tail.
+Length yarn_of_last_round(Length bind_off, Length loop, Stitches n);
+
 // Rounds of n stitches that one stripe of a self-striping yarn makes.
 double stripe_rounds(Length stripe, Length loop, Stitches n);
 

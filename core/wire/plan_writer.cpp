@@ -4,6 +4,7 @@
 
 #include "note_writer.h"
 #include "round_writer.h"
+#include "served_writer.h"
 #include "tube.h"
 #include "yarn_writer.h"
 
@@ -190,6 +191,7 @@ void write_sections(JsonWriter& json, const Plan& plan) {
 
 void write_length(JsonWriter& json, const SockLength& length) {
   json.key("totalRounds").whole(length.total.value());
+  json.key("tryOnRound").whole(length.try_on.value());
   json.key("lengthMm").real(length.length.mm());
   json.key("heelDepthMm").real(length.heel_depth.mm());
   json.key("leastLegMm").real(length.least_leg.mm());
@@ -235,6 +237,10 @@ void write_plan(JsonWriter& json, const Plan& plan) {
   json.key("legFit");
   write_leg_fit(json, plan);
   json.key("edgeStitches").whole(plan.edge_stitches.value());
+  if (plan.serves) {
+    json.key("serves");
+    write_served(json, *plan.serves);
+  }
   if (plan.larger_needle) {
     json.key("largerNeedle");
     write_larger_needle(json, *plan.larger_needle);

@@ -57,6 +57,7 @@ void write_yarn(JsonWriter& json, const YarnFigures& yarn) {
   json.key("mPerSock").real(yarn.need.sock.m());
   json.key("mPerPair").real(yarn.need.pair.m());
   json.key("mWithMargin").real(yarn.need.with_margin.m());
+  json.key("mOfLastRound").real(yarn.last_round.m());
   if (yarn.sock_mass) json.key("gPerSock").real(yarn.sock_mass->g());
   if (yarn.pair_mass) json.key("gPerPair").real(yarn.pair_mass->g());
   if (yarn.with_margin_mass) json.key("gWithMargin").real(yarn.with_margin_mass->g());

@@ -3,7 +3,7 @@ import assert from 'node:assert/strict';
 import { after, before, test } from 'node:test';
 
 import { loadCore } from '../../tools/js/load_core.mjs';
-import { again, goTo, openBrowser, press, readNote, typeInto } from './open_page.mjs';
+import { again, changeKept, goTo, openBrowser, press, readNote, typeInto } from './open_page.mjs';
 
 let open;
 let end;
@@ -17,15 +17,6 @@ async function begin(page) {
   await press(page, 'I have cast on: begin this sock');
   await goTo(page, 'Count');
 }
-
-/** Changes what is kept of the sock behind the page's back, as an older page would have left it. */
-const changeKept = (page, change) =>
-  page.evaluate(`{
-    const name = Object.keys(localStorage).find((one) => one.startsWith('twinround/sock/'));
-    const sheet = JSON.parse(localStorage.getItem(name));
-    ${change}
-    localStorage.setItem(name, JSON.stringify(sheet));
-  }`);
 
 test('once begun it cannot be changed, and can be gone back from, or gone on from with another', async () => {
   const { page } = await open();

@@ -87,6 +87,15 @@ export async function typeInto(page, id, text) {
 /** The unit control beside a field. */
 export const unitOf = (page, id) => page.locator(`[data-field]:has(#${id}) [data-unit]`);
 
+/** Changes what is kept of the sock behind the page's back: `change` is a statement about its `sheet`. */
+export const changeKept = (page, change) =>
+  page.evaluate(`{
+    const name = Object.keys(localStorage).find((one) => one.startsWith('twinround/sock/'));
+    const sheet = JSON.parse(localStorage.getItem(name));
+    ${change}
+    localStorage.setItem(name, JSON.stringify(sheet));
+  }`);
+
 /** The five figures of the hand note, by what they are. */
 export const readNote = (page) =>
   page.evaluate(() =>

@@ -127,7 +127,7 @@ test('a box to tick for every toe round, every round of the sock, and each miles
       ['1', ''],
       ['18', '6.2 cm'],
       ['22', '7.6 cm'],
-      ['', '23.6 cm'],
+      ['80', '28.7 cm'],
       ['113', '40.6 cm'],
       ['', '43.5 cm'],
     ],

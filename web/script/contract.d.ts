@@ -307,6 +307,8 @@ export type Plan = {
   };
   /** Rounds of one sock, toe to edge (rounds). */
   totalRounds: number;
+  /** Rounds of one sock that are done when it is tried on past the heel (rounds). */
+  tryOnRound: number;
   /** Length of the sock, tip to edge (mm). */
   lengthMm: number;
   /** Depth of the heel, back to bend (mm). */
@@ -334,6 +336,22 @@ export type Plan = {
   };
   /** Stitches in a round at the top edge (stitches). */
   edgeStitches: number;
+  /** Feet of the same build that the finished pair serves; absent where not even the one it was planned for. */
+  serves?: {
+    /** Length of the shortest (mm). */
+    footFromMm: number;
+    /** Length of the longest (mm). */
+    footToMm: number;
+    /** The shoe sizes made for them; of grown-ups only but for eu. */
+    sizes: Array<{
+      /** The scale. */
+      scale: "eu" | "uk" | "us-women" | "us-men";
+      /** The smallest. */
+      from: number;
+      /** The largest. */
+      to: number;
+    }>;
+  };
   /** In place of widening: the same count on a larger needle, to be swatched anew. */
   largerNeedle?: {
     /** Height above the floor from which to knit with it (mm). */
@@ -386,6 +404,8 @@ export type Plan = {
     mPerPair: number;
     /** Yarn to buy for the pair (m). */
     mWithMargin: number;
+    /** Yarn one sock needs to begin its last round: that round, the bind-off and a tail (m). */
+    mOfLastRound: number;
     /** Mass of one sock (g). */
     gPerSock?: number;
     /** Mass of the pair (g). */

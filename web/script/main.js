@@ -32,7 +32,8 @@ import {
   listenMoments,
   listenPrinting,
   listenShelf,
-  makeSheet,
+  listenStages,
+  pagesFor,
   pointToLink,
   say,
   serveWorkings,
@@ -229,7 +230,11 @@ function start() {
   );
 
   serveWorkings(document);
-  listenPrinting(document, () => makeSheet(document, drawn, addressNow()));
+  listenPrinting(
+    document,
+    pagesFor(document, () => drawn, { url: addressNow }),
+  );
+  listenStages(document);
   listenForSaving(document, () => say(document, troubleText('notPainted')));
   listenHow(document);
   listenShelf(document, draw);

@@ -1,5 +1,6 @@
 // The plan put into the page: every view drawn anew, and only what differs touched.
 import { viewAlong } from './view/along.js';
+import { viewBand } from './view/band.js';
 import { viewBuy } from './view/buy.js';
 import { viewOther } from './view/buy_other.js';
 import { viewCare, viewCautions } from './view/cautions.js';
@@ -22,6 +23,7 @@ import { viewPair } from './view/pair.js';
 import { viewSentence } from './view/sentence.js';
 import { viewSheet } from './view/sheet.js';
 import { viewSocks } from './view/socks.js';
+import { viewStages } from './view/stages_list.js';
 import { viewStanding, viewTrouble } from './view/page_state.js';
 import { withSave } from './view/save_drawing.js';
 import { viewStrip } from './view/strip.js';
@@ -44,6 +46,7 @@ export { listenShelf } from './view/shelf.js';
 export { keepReadingOrder } from './view/reading_order.js';
 export { answerText, troubleText } from './view/summary.js';
 export { sayPass } from './view/needles_spoken.js';
+export { listenStages } from './view/stages_list.js';
 export { serveWorkings } from './view/working_open.js';
 
 /** @typedef {import('./view/showing.js').Showing} Showing */
@@ -86,6 +89,7 @@ export function showPlan(document, showing) {
     buy: () => viewBuy(h, showing),
     substitute: () => viewOther(h, showing),
     needles: () => (showing.atHand ? viewNeedles(h, showing, showing.atHand) : []),
+    stages: () => viewStages(h, showing),
     knit: () => viewKnit(h, showing),
     'lost-how': () => viewLostHow(h, document, showing),
     lost: () => viewLost(h, showing),
@@ -134,10 +138,20 @@ export function showOffline(document, offline) {
   fill(document, 'update', () => viewUpdate(maker(document), offline));
 }
 
-/** The sheet for paper, or nothing while a field is wrong. @param {Document} document @param {Showing | undefined} showing @param {string} url of the sock's link */
-export function makeSheet(document, showing, url) {
-  if (!showing || showing.problems.length > 0) return [];
-  return asNodes(document, viewSheet(maker(document), document, showing, url));
+/**
+ * The pages for paper; nothing is on them while a field is wrong.
+ * @param {Document} document @param {() => Showing | undefined} drawn @param {{ url: () => string }} more the sock's link
+ */
+export function pagesFor(document, drawn, { url }) {
+  const h = maker(document);
+  const page = (/** @type {(showing: Showing) => Child[]} */ view) => () => {
+    const showing = drawn();
+    return showing && showing.problems.length === 0 ? asNodes(document, view(showing)) : [];
+  };
+  return {
+    sheet: page((showing) => viewSheet(h, document, showing, url())),
+    band: page((showing) => viewBand(h, showing)),
+  };
 }
 
 /** What is the same for every plan, in whatever moment. @param {Document} document */

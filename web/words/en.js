@@ -16,6 +16,8 @@ export { socksWords } from './en/socks.js';
 export { alongWords } from './en/along.js';
 export { sheetWords } from './en/sheet.js';
 export { stripesWords } from './en/stripes.js';
+export { stagesWords } from './en/stages.js';
+export { bandWords } from './en/band.js';
 export { stretchWords } from './en/stretch.js';
 export { guessWords, noteWords } from './en/note.js';
 export { buyWords } from './en/buy.js';

@@ -113,5 +113,45 @@ TEST(Shoe, AnAbsurdSizeGivesAnAbsurdLengthForTheCallerToRefuse) {
   EXPECT_TRUE(std::isnan(length_of(ShoeScale::us_men, std::nan(""))));
 }
 
+struct SizesRow {
+  ShoeScale scale;
+  double least, most;  // foot, mm
+  double from, to;     // 0, 0: none
+};
+
+// EU: (size - 2) x 6.67; UK (size + 23.5)/3 in; US women (size + 21)/3 in, men (size + 22)/3 in.
+TEST(Shoe, SizesOfFeetAreThoseThatLieBetweenThem) {
+  for (const SizesRow& row : std::vector<SizesRow>{{ShoeScale::eu, 226.78, 253.46, 36, 40},
+                                                   {ShoeScale::eu, 226.79, 253.45, 37, 39},
+                                                   {ShoeScale::eu, 93.38, 100.05, 16, 17},
+                                                   {ShoeScale::us_women, 228.6, 254, 6, 9},
+                                                   {ShoeScale::us_women, 228.7, 253.9, 6.5, 8.5},
+                                                   {ShoeScale::us_men, 254, 279.4, 8, 11},
+                                                   {ShoeScale::uk, 241.31, 275.16, 5.5, 8.5},
+                                                   {ShoeScale::uk, 241.29, 275.17, 5, 9},
+                                                   {ShoeScale::mondopoint, 241, 270, 245, 270}}) {
+    const auto sizes = shoe_sizes(row.scale, Length::from_mm(row.least), Length::from_mm(row.most));
+    ASSERT_TRUE(sizes.has_value()) << row.least;
+    EXPECT_EQ(sizes->from, row.from) << row.least;
+    EXPECT_EQ(sizes->to, row.to) << row.most;
+  }
+}
+
+// Grown-ups' size 1: UK 24.5/3 in = 207.43 mm, US men 194.73, US women 186.27.
+TEST(Shoe, ChildrensEnglishAndAmericanSizesAreNotTold) {
+  const auto sizes = [](ShoeScale scale, double least, double most) {
+    return shoe_sizes(scale, Length::from_mm(least), Length::from_mm(most));
+  };
+  EXPECT_EQ(sizes(ShoeScale::uk, 150, 215.9)->from, 1);
+  EXPECT_EQ(sizes(ShoeScale::uk, 150, 207.44)->to, 1);
+  EXPECT_FALSE(sizes(ShoeScale::uk, 150, 207.42).has_value());
+  EXPECT_FALSE(sizes(ShoeScale::us_men, 150, 194.72).has_value());
+  EXPECT_FALSE(sizes(ShoeScale::us_women, 150, 186.26).has_value());
+}
+
+TEST(Shoe, NoSizeIsMadeBetweenTwo) {
+  EXPECT_FALSE(shoe_sizes(ShoeScale::eu, Length::from_mm(240.2), Length::from_mm(246.7)));
+}
+
 }  // namespace
 }  // namespace twinround

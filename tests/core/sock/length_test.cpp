@@ -42,6 +42,56 @@ TEST(Length, IsTheFootWithItsEaseAndTheLeg) {
   EXPECT_EQ(sock.spiral.value(), 95);           // 120 - 17 - 8
 }
 
+TEST(Length, IsTriedOn5CentimetresPastItsFoot) {
+  EXPECT_EQ(kTryOnPastFoot.mm(), 50);
+  EXPECT_EQ(divided(woman()).try_on.value(), 79);  // (246 x 0.96 + 50) x 28/101.6 = 78.86
+  LengthInput input = woman();
+  input.gauge = RoundGauge::per_mm(0.25);
+  input.length_ease = 0;
+  struct Row {
+    double foot = 0;
+    int round = 0;
+  };
+  for (const Row& row : std::vector<Row>{{240, 73}, {239.9, 72}, {244, 74}}) {  // (foot + 50)/4
+    input.foot_length = mm(row.foot);
+    EXPECT_EQ(divided(input).try_on.value(), row.round) << row.foot;
+  }
+}
+
+TEST(Length, IsTriedOnBeforeItsCuffIsBegun) {
+  // A baby's: the heel is small, and 5 cm past the foot there is a cuff.
+  LengthInput input = woman();
+  input.foot_length = mm(100);
+  input.heel_girth = mm(130);
+  input.length_ease = 0;
+  input.gauge = RoundGauge::per_mm(0.3);
+  input.toe = Rounds(9);
+  struct Row {
+    double leg = 0;
+    int round = 0;
+    int cuff_from = 0;
+  };
+  // 150 x 0.3 = 45 as long as the cuff, of 9 rounds, begins no earlier.
+  for (const Row& row : std::vector<Row>{{70, 42, 42}, {80, 45, 45}, {83.4, 45, 46}}) {
+    input.leg_height = mm(row.leg);
+    const SockLength sock = divided(input);
+    EXPECT_EQ(sock.try_on.value(), row.round) << row.leg;
+    EXPECT_EQ((sock.total - sock.cuff).value(), row.cuff_from) << row.leg;
+  }
+}
+
+TEST(Length, IsTriedOnWithARoundOfTheRibAtLeast) {
+  LengthInput input = woman();
+  struct Row {
+    int toe = 0;
+    int round = 0;
+  };
+  for (const Row& row : std::vector<Row>{{77, 79}, {78, 79}, {79, 80}, {111, 112}}) {
+    input.toe = Rounds(row.toe);
+    EXPECT_EQ(divided(input).try_on.value(), row.round) << row.toe;
+  }
+}
+
 TEST(Length, RoundsRoundHalfUp) {
   LengthInput input = woman();
   input.gauge = RoundGauge::per_mm(0.25);

@@ -87,6 +87,17 @@ TEST(YarnLeft, IsWorthTheRoundsThatLeaveBindOffAndTail) {
   }
 }
 
+TEST(YarnLeft, BeginsALastRoundWithExactlyWhatThatTakes) {
+  // 40 stitches of 20 mm, 1 m of bind-off, 0.2 of tail.
+  const Length last = yarn_of_last_round(Length::from_m(1), mm(20), Stitches(40));
+  EXPECT_NEAR(last.m(), 2.0, 1e-12);
+  const auto rounds = [](Length left) {
+    return rounds_left(left, Length::from_m(1), mm(20), Stitches(40)).value();
+  };
+  EXPECT_EQ(rounds(last), 1);
+  EXPECT_EQ(rounds(last - mm(1)), 0);
+}
+
 TEST(YarnStripe, IsItsMetresOverARound) {
   EXPECT_NEAR(stripe_rounds(Length::from_m(4), mm(20), Stitches(40)), 5, 1e-12);
 }

@@ -7,6 +7,7 @@ import { viewKnit } from '../view/knit.js';
 import { viewNote } from '../view/note.js';
 import { viewStanding } from '../view/page_state.js';
 import { viewSentence } from '../view/sentence.js';
+import { tellStages } from '../view/stages_list.js';
 import { sheetMilestones } from '../view/sheet_milestones.js';
 import { buyWords, sheetWords } from '../../words/en.js';
 import { plainly as h, writePlainly } from './plain.js';
@@ -22,6 +23,7 @@ export const writeText = (showing) =>
     h('h2', {}, buyWords.title),
     ...shoppingList(h, showing),
     ...aboutYarn(h, showing),
+    ...tellStages(h, showing),
     ...viewKnit(h, showing),
     ...sheetMilestones(h, showing),
     explainRing(showing, ['rounds']),

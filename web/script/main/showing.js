@@ -36,6 +36,7 @@ export function showingFor(good, { state, asking, scaleFor, copied, beside, need
     name,
     beside,
     isBegun: started !== undefined,
+    place: started,
     atHand: started && {
       place: started,
       isTimed: state.lapFrom !== undefined,
@@ -44,7 +45,6 @@ export function showingFor(good, { state, asking, scaleFor, copied, beside, need
       told: asking.place(),
       wishes: needles.wishes(),
       device: needles.device(),
-      stage: '',
     },
   };
 }

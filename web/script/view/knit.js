@@ -1,6 +1,6 @@
-// How to knit it: cast-on, the four passes of a round, the toe round by round, the rib, the cuff.
+// What is knit, to look it up: the toe round by round, the rib, the ankle, the cuff.
 import { formatPercent } from '../units.js';
-import { drawingWords, keptWords, planWords, sheetWords } from '../../words/en.js';
+import { drawingWords, keptWords, planWords } from '../../words/en.js';
 import { figuresIn } from './figures.js';
 import { guessMark } from './guess.js';
 import { keptButton } from './kept_button.js';
@@ -10,32 +10,11 @@ import { knitWider } from './knit_wider.js';
 import { saySocks } from './lines.js';
 import { markLastGood } from './page_state.js';
 import { isWidened, lengthTo } from './parts.js';
-import { printButton } from './print_button.js';
 
 /** @typedef {import('./showing.js').Showing} Showing */
 /** @typedef {import('./dom.js').Make} Make */
 
 const words = planWords.knit;
-
-/** @param {Make} h @param {Showing} showing */
-function beginning(h, showing) {
-  const { plan } = showing;
-  return [
-    h('h3', {}, `${words.castOn.title} `, guessMark(h, showing, 'wraps')),
-    h(
-      'ol',
-      { class: 'steps' },
-      words.castOn.steps(plan.castOn.wraps, plan.castOn.stitches).map((text) => h('li', {}, text)),
-    ),
-    h('h3', {}, words.passes.title),
-    h(
-      'ol',
-      { class: 'passes' },
-      words.passes.list.map((pass) => h('li', {}, pass)),
-    ),
-    h('p', {}, words.passes.turn),
-  ];
-}
 
 /** What a sock without a heel trades where the foot turns. @param {Make} h @param {Showing} showing */
 function ankle(h, showing) {
@@ -62,10 +41,9 @@ function cuff(h, showing) {
   const { plan, system } = showing;
   const figures = figuresIn(system);
   const spans = spansOf(plan, 'cuff');
-  const bindOff = plan.yarn.sections.find(({ section }) => section === 'bindOff');
   const lines = spans.flatMap((span) => saySocks(plan, span));
   return [
-    h('h3', {}, `${words.cuff.title} `, guessMark(h, showing, 'rounds')),
+    h('h3', { id: 'knit-cuff' }, `${words.cuff.title} `, guessMark(h, showing, 'rounds')),
     plan.cuff.rounds === 0
       ? h('p', {}, words.cuff.none)
       : h(
@@ -75,12 +53,11 @@ function cuff(h, showing) {
           lines.map((line) => h('span', { class: 'line' }, line)),
           ` ${words.cuff.at(figures.length(lengthTo(plan, 'cuff')))}`,
         ),
-    ...(bindOff ? words.cuff.bindOff(figures.yarn(bindOff.m)) : []).map((text) => h('p', {}, text)),
   ];
 }
 
 /** From here on it is on her needles; and the way back, at the same place. @param {Make} h @param {Showing} showing */
-function beginIt(h, { isBegun, problems, examples }) {
+export function beginIt(h, { isBegun, problems, examples }) {
   const said = isBegun
     ? keptWords.begun
     : examples.length > 0 && keptWords.stillExample(examples.join(', '));
@@ -101,13 +78,9 @@ export function viewKnit(h, showing) {
   return [
     h('h2', {}, words.title),
     markLastGood(h, showing),
-    h('p', {}, words.noHeel),
-    printButton(h, 'sheet', sheetWords.print, sheetWords.printNote),
-    beginIt(h, showing),
     h(
       'div',
       { class: 'columns knit' },
-      h('div', {}, beginning(h, showing)),
       h('div', {}, knitToe(h, showing)),
       h(
         'div',

@@ -96,11 +96,9 @@ export function sayRibLead(plan) {
 export function knitRib(h, showing) {
   const { plan } = showing;
   return [
-    h('h3', {}, `${words.rib.title} `, guessMark(h, showing, 'rounds')),
+    h('h3', { id: 'knit-rib' }, `${words.rib.title} `, guessMark(h, showing, 'rounds')),
     h('p', {}, sayRibLead(plan)),
-    h('p', {}, words.rib.forward),
     h('p', {}, words.rib.reading),
     ribTable(h, plan),
-    h('p', {}, words.rib.tryOn),
   ];
 }

@@ -51,7 +51,7 @@ export function knitToe(h, showing) {
   const increases = sayIncreases(plan);
   const how =
     increases.length > 0
-      ? [isSided(plan) ? words.lead : '', ...increases, words.plain, words.made].filter(Boolean)
+      ? [isSided(plan) ? words.lead : '', ...increases, words.plain].filter(Boolean)
       : [words.allPlain];
   const rows = counts.map((count, j) => ({
     name: String(j + 1),
@@ -59,7 +59,7 @@ export function knitToe(h, showing) {
     cells: [sayWork(plan, sides[j]), formatCount(count / 2), formatCount(count)],
   }));
   return [
-    h('h3', {}, `${words.title} `, guessMark(h, showing, 'toe')),
+    h('h3', { id: 'knit-toe' }, `${words.title} `, guessMark(h, showing, 'toe')),
     ...how.map((text) => h('p', {}, text)),
     table(h, {
       caption: words.caption,

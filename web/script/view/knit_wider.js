@@ -15,7 +15,7 @@ import { lengthAt, writeRib } from './parts.js';
 const words = planWords.knit.wider;
 
 /** The rounds that widen, each with those of its rib up to the next. @param {Plan} plan */
-export function stagesOf(plan) {
+export function wideningsOf(plan) {
   let from = 0;
   /** @type {Span[]} */
   const spans = plan.rounds.map((span) => {
@@ -38,7 +38,7 @@ export function sayCrossing(plan, crossing) {
   return isMirrored ? words.crossesMirrored(n, crossing > 0) : words.crosses(n, crossing > 0);
 }
 
-/** The rib of a stage: the lines of its rounds, until they come round again. @param {Make} h @param {Plan} plan @param {ReturnType<typeof stagesOf>[number]} stage @param {boolean} isBrief */
+/** The rib of a stage: the lines of its rounds, until they come round again. @param {Make} h @param {Plan} plan @param {ReturnType<typeof wideningsOf>[number]} stage @param {boolean} isBrief */
 function ribTable(h, plan, { stage, spans }, isBrief) {
   if (spans.length === 0) return [];
   const rib = plan.toe.rounds;
@@ -59,7 +59,7 @@ function ribTable(h, plan, { stage, spans }, isBrief) {
   ];
 }
 
-/** @param {Make} h @param {Showing} showing @param {ReturnType<typeof stagesOf>[number]} one @param {boolean} [isBrief] */
+/** @param {Make} h @param {Showing} showing @param {ReturnType<typeof wideningsOf>[number]} one @param {boolean} [isBrief] */
 export function stagePart(h, { plan, system }, one, isBrief = false) {
   const { stage, widening } = one;
   const { length } = figuresIn(system);
@@ -137,7 +137,7 @@ export function knitWider(h, showing) {
     h(
       'div',
       {},
-      h('h3', {}, words.title),
+      h('h3', { id: 'knit-wider' }, words.title),
       h(
         'p',
         {},
@@ -151,7 +151,7 @@ export function knitWider(h, showing) {
       sayMakes(plan).map((text) => h('p', {}, text)),
       h('p', {}, words.then(drawingWords.rounds(plan.widening.rounds))),
     ),
-    ...stagesOf(plan).map((stage) => h('div', {}, stagePart(h, showing, stage))),
+    ...wideningsOf(plan).map((stage) => h('div', {}, stagePart(h, showing, stage))),
     largerNeedle(h, showing),
   ];
 }

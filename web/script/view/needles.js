@@ -5,6 +5,7 @@ import { figuresIn } from './figures.js';
 import { sayHalf } from './lines.js';
 import { passesOf, runAt } from './needles_round.js';
 import { partsOf, titleOf } from './parts.js';
+import { sayStage } from './stages_say.js';
 
 /** @typedef {import('./showing.js').Showing} Showing */
 /** @typedef {import('./dom.js').Make} Make */
@@ -18,7 +19,6 @@ import { partsOf, titleOf } from './parts.js';
  * @property {any} [told] what the core says of the place
  * @property {import('../needles.js').Wishes} wishes
  * @property {{ isWakeRefused?: boolean, isMute?: boolean }} device
- * @property {string} stage what to mind in this round, or ''
  */
 
 const stateOf = (/** @type {number} */ pass, /** @type {number} */ now) =>
@@ -138,7 +138,8 @@ function viewWishes(h, { wishes, device, isTimed }) {
 /** @param {Make} h @param {Showing} showing @param {AtHand} atHand */
 export function viewNeedles(h, showing, atHand) {
   const { plan } = showing;
-  const { place, isFollowing, isKept, stage } = atHand;
+  const { place, isFollowing, isKept } = atHand;
+  const stage = sayStage(showing, place.round);
   const run = runAt(plan, place.round);
   const part = partsOf(plan).find((one) => place.round < one.from + one.rounds);
   const { sock, half } = words.pass[place.pass];

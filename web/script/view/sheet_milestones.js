@@ -5,7 +5,7 @@ import { formatCount } from '../units.js';
 import { table } from './dom.js';
 import { figuresIn } from './figures.js';
 import { guessText } from './guess.js';
-import { stagesOf } from './knit_wider.js';
+import { wideningsOf } from './knit_wider.js';
 import { lengthAt, partsOf, sayRib, writeRib } from './parts.js';
 
 /** @typedef {import('./showing.js').Showing} Showing */
@@ -15,7 +15,7 @@ import { lengthAt, partsOf, sayRib, writeRib } from './parts.js';
 const words = sheetWords.milestones;
 
 /** @param {Showing} showing @returns {Milestone[]} from the toe up */
-function milestonesOf({ plan, request }) {
+function milestonesOf({ plan }) {
   const at = (/** @type {number} */ round, /** @type {string} */ text) => ({
     round,
     mm: lengthAt(plan, round),
@@ -23,13 +23,14 @@ function milestonesOf({ plan, request }) {
   });
   const move = ribTrack(plan, false).find(({ isMove, before }) => isMove && !before);
   const cuff = partsOf(plan).find(({ section }) => section === 'cuff');
-  const tryOn = { mm: plan.lengthMm - request.legHeightMm, text: words.tryOn };
   return [
     at(0, words.castOn(formatCount(plan.castOn.wraps))),
     at(plan.toe.rounds, words.rib(sayRib(plan))),
     ...(move ? [at(move.from, words.move)] : []),
-    tryOn,
-    ...stagesOf(plan).map(({ stage, widening }) => at(widening.from, words.wider(writeRib(stage)))),
+    at(plan.tryOnRound, words.tryOn),
+    ...wideningsOf(plan).map(({ stage, widening }) =>
+      at(widening.from, words.wider(writeRib(stage))),
+    ),
     ...(cuff ? [at(cuff.from, words.cuff)] : []),
     { mm: lengthAt(plan, plan.totalRounds), text: words.bindOff },
   ].sort((one, other) => one.mm - other.mm);

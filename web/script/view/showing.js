@@ -17,6 +17,7 @@
  * @property {boolean} [isBegun] whether it is on the needles
  * @property {import('./needles.js').AtHand} [atHand] how far, if so
  * @property {Record<string, import('../ask.js').Beside>} [beside] what was asked beside the plan, by question
+ * @property {{ round: number, pass: number }} [place] of a begun sock: rounds done, and passes done of the next
  * @property {{ text: string, isCopied: boolean }} [copied] the pattern as text, once that is asked for
  * @property {boolean} [isRemade] whether a begun sock cannot be shown as it was begun
  * @property {string} trouble what keeps the page from answering, in words, or ''

@@ -28,19 +28,7 @@ export const planWords = {
     title: 'To knit',
     noHeel:
       'These socks have no heel: from the toe to the cuff they go straight on, and the spiral lets the tube settle round the foot.',
-    castOn: {
-      title: 'Cast on both',
-      // A Turkish cast-on, wrapped towards the points, so the sock wrapped last is knit first.
-      steps: (/** @type {number} */ wraps, /** @type {number} */ stitches) => [
-        'Hold the two tips together, points to the right, one above the other.',
-        `B first: slip knot on the lower tip, then wrap yarn B ${wraps} times round both, up behind and down in front, each wrap nearer the points.`,
-        `Then A the same way, ${wraps} wraps of yarn A between B and the points. That makes ${wraps} loops on each tip, ${stitches} stitches a sock. A slip knot is no stitch.`,
-        'Draw the lower tip out to the right until its loops lie on the cable.',
-        'With it, knit the loops of the upper tip: A, then B. Turn, and knit the other side: B, then A, dropping each slip knot as you come to it. A loop that sits twisted is knit through its back leg. That is round 1.',
-      ],
-    },
     passes: {
-      title: 'A round of the pair is four passes',
       list: ['A, first half', 'B, first half', 'turn', 'B, second half', 'A, second half', 'turn'],
       turn: 'To turn: slide the waiting stitches onto the left tip, draw the right tip out of the ones just knit, and let those rest on the cable.',
     },
@@ -95,8 +83,6 @@ export const planWords = {
         right: 'to the right',
         mirrored: 'to the left on A, to the right on B',
       }),
-      tryOn:
-        'Once the sock is some 5 cm (2 in) longer than its foot, try it on: a lifeline through every stitch of both socks, the needle out of both, and the sock drawn on past the heel.',
       caption: 'One whole turn of the rib, counted from its first round',
       round: 'rounds',
       sock: 'sock',
@@ -111,7 +97,7 @@ export const planWords = {
       reading: 'k knit, p purl; *…* 4 times: work what stands between the stars 4 times in all.',
     },
     cuff: {
-      title: 'The cuff, and off',
+      title: 'The cuff',
       none: 'There is no cuff.',
       text: (/** @type {Text} */ rounds) => `${rounds}, straight on from where the rib stands:`,
       halves: (/** @type {Text} */ sock, /** @type {Text[]} */ halves) => {
@@ -121,11 +107,6 @@ export const planWords = {
           : `${of}first half: ${halves[0]}; second half: ${halves[1]}.`;
       },
       at: (/** @type {Text} */ length) => `The cuff begins ${length} from the tip of the toe.`,
-      bindOff: (/** @type {Text} */ yarn) => [
-        `Bind off (cast off) so that the edge gives as much as the rib, on a needle a size or two larger: *knit 2 together through the back loops, slip the stitch made back to the left tip*, to the end. It takes ${yarn} of yarn a sock.`,
-        'On two socks: first half of A, then of B; the last loop of each waits on the right tip. Turn. Slip the waiting loop of B to the left tip, bind off its second half and fasten off; the same with A.',
-        'Weave in the ends on the inside, wash the pair as it will be washed, and dry it flat. Then measure it once more.',
-      ],
     },
     wider: widerWords,
     ankle: {

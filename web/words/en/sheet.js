@@ -28,7 +28,7 @@ export const sheetWords = {
     castOn: (/** @type {Text} */ wraps) => `wrap B ${wraps} times, then A ${wraps}`,
     rib: (/** @type {Text} */ rib) => `toe done: begin the rib, ${rib}`,
     move: 'the rib moves for the first time',
-    tryOn: 'as long as its foot: 5 cm (2 in) on, try it on',
+    tryOn: 'a lifeline, and both tried on past the heel',
     wider: (/** @type {Text} */ rib) => `the leg widens, to ${rib}`,
     cuff: 'cuff, straight up',
     bindOff: 'all rounds done: bind off (cast off)',
