@@ -22,7 +22,7 @@ import { sayStage } from './stages_say.js';
  */
 
 const stateOf = (/** @type {number} */ pass, /** @type {number} */ now) =>
-  pass < now ? 'done' : pass === now ? 'now' : 'next';
+  pass < now ? 'done' : pass === now ? 'now' : 'later';
 
 /** @param {Make} h @param {Showing} showing @param {NonNullable<ReturnType<typeof runAt>>} run @param {AtHand} atHand */
 function viewPasses(h, { plan }, run, { place }) {
@@ -52,7 +52,7 @@ function viewPasses(h, { plan }, run, { place }) {
   });
   return h(
     'ol',
-    { class: 'hand-passes', 'aria-label': words.passes },
+    { class: 'work-passes', 'aria-label': words.passes },
     items.slice(0, 2),
     turn(),
     items.slice(2),
@@ -83,7 +83,7 @@ function viewAhead(h, { system }, { told, place }) {
   return [
     h(
       'dl',
-      { class: 'hand-facts' },
+      { class: 'work-facts' },
       facts
         .filter(([, figure]) => figure !== '')
         .map(([name, figure]) => h('div', {}, h('dt', {}, name), h('dd', {}, figure))),
@@ -91,7 +91,7 @@ function viewAhead(h, { system }, { told, place }) {
     next.length > 0 && h('h3', {}, words.ahead),
     h(
       'ul',
-      { class: 'hand-ahead' },
+      { class: 'work-ahead' },
       next.map(({ kind, round, inRounds }) =>
         h(
           'li',
@@ -148,7 +148,7 @@ export function viewNeedles(h, showing, atHand) {
     h('h2', { class: 'unseen' }, words.title),
     h(
       'p',
-      { class: 'hand-round' },
+      { class: 'work-round' },
       run
         ? [
             h('b', {}, words.round(formatCount(place.round + 1), formatCount(plan.totalRounds))),
@@ -156,13 +156,13 @@ export function viewNeedles(h, showing, atHand) {
           ]
         : h('b', {}, words.done),
     ),
-    isFollowing && h('p', { class: 'hand-note', role: 'status' }, words.elsewhere),
-    !isKept && h('p', { class: 'hand-note' }, words.notKept),
-    stage !== '' && h('p', { class: 'hand-stage' }, stage),
+    isFollowing && h('p', { class: 'work-note', role: 'status' }, words.elsewhere),
+    !isKept && h('p', { class: 'work-note' }, words.notKept),
+    stage !== '' && h('p', { class: 'work-stage' }, stage),
     run && viewPasses(h, showing, run, atHand),
     h(
       'p',
-      { class: 'hand-bar' },
+      { class: 'work-bar' },
       h(
         'button',
         {
@@ -193,6 +193,6 @@ export function viewNeedles(h, showing, atHand) {
         { class: 'print-it' },
         h('button', { type: 'button', class: 'quiet', 'data-hand': 'tap undone' }, words.undo),
       ),
-    h('div', { class: 'hand-more' }, viewAhead(h, showing, atHand), viewWishes(h, atHand)),
+    h('div', { class: 'work-more' }, viewAhead(h, showing, atHand), viewWishes(h, atHand)),
   ];
 }

@@ -14,7 +14,7 @@ export const needlesWords = {
     { sock: 'A', half: 'second half' },
   ],
   turn: 'turn',
-  state: { done: 'done', now: 'now', next: '' },
+  state: { done: 'done', now: 'now', later: '' },
   next: 'done, on',
   nextOf: (/** @type {Text} */ sock, /** @type {Text} */ half) => `${sock}, ${half}: done`,
   back: 'back',
