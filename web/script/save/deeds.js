@@ -52,7 +52,7 @@ function filesOf({ document, shelf, now, hands }, turn) {
 
 /** @param {Parts} parts */
 export function deedsOf(parts) {
-  const { document, store, shelf, now, hands } = parts;
+  const { document, store, shelf, now, hands, notes } = parts;
   const { act, show } = hands;
   const { turn, anew, visit, makeMine, leaveVisit } = turnsOf(parts);
   const files = filesOf(parts, turn);
@@ -68,6 +68,7 @@ export function deedsOf(parts) {
     }
     now.removed.push({ id, state });
     shelf.remove(id);
+    notes.forget(id);
     now.turned.delete(id);
     if (!isOnPage) return show();
     now.question = undefined;
