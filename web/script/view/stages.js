@@ -5,7 +5,7 @@ import { drawingWords, planWords, stagesWords as words } from '../../words/en.js
 import { splitWords } from './buy_yarn.js';
 import { figuresIn } from './figures.js';
 import { sayRounds, spansOf } from './knit_rib.js';
-import { sayCrossing, sayMakes, wideningsOf } from './knit_wider.js';
+import { makesOf, sayCrossing, sayMakes, wideningsOf } from './knit_wider.js';
 import { saySocks } from './lines.js';
 import { lengthAt, partsOf, writeRib } from './parts.js';
 
@@ -151,10 +151,10 @@ function ribStages({ plan, system }) {
       to: wider[i + 1]?.widening.from ?? cuff,
       steps: [
         `${words.wider.first(widening.from + 1)} ${lines(widening)}`,
-        ...sayMakes(plan),
+        ...sayMakes(makesOf(plan, [widening])),
         stage.crossing ? sayCrossing(plan, stage.crossing) : '',
       ].filter(Boolean),
-      drawing: ['m1p'],
+      drawing: makesOf(plan, [widening]),
       link: { to: 'knit-wider', text: words.table },
     })),
     {

@@ -2,7 +2,7 @@
 import { formatCount } from '../units.js';
 import { planWords, stagesWords as words } from '../../words/en.js';
 import { figuresIn } from './figures.js';
-import { sayCrossing, sayMakes, wideningsOf } from './knit_wider.js';
+import { makesOf, sayCrossing, sayMakes, wideningsOf } from './knit_wider.js';
 import { movesOf, wayOf } from './stages.js';
 
 /**
@@ -25,7 +25,7 @@ export function sayStage({ plan, system }, round) {
     ...(wider
       ? [
           words.wider.say(formatCount(wider.stage.stitches)),
-          ...sayMakes(plan),
+          ...sayMakes(makesOf(plan, [wider.widening])),
           wider.stage.crossing ? sayCrossing(plan, wider.stage.crossing) : '',
         ]
       : []),
