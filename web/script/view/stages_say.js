@@ -3,7 +3,7 @@ import { formatCount } from '../units.js';
 import { planWords, stagesWords as words } from '../../words/en.js';
 import { figuresIn } from './figures.js';
 import { makesOf, sayCrossing, sayMakes, wideningsOf } from './knit_wider.js';
-import { movesOf, wayOf } from './stages.js';
+import { movesOf, wayOf } from './stages_rib.js';
 
 /**
  * What comes before a round, or is done in it, told beside its lines; '' for a round like the one before.
