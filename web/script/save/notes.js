@@ -23,6 +23,9 @@ export function openNotes(document, now, shelf) {
   // Nothing is noted over a sock that was not looked up yet.
   let recalled = Promise.resolve();
 
+  /** For whoever wants to know what cannot be lost any more. @param {number} taps */
+  const tell = (taps) => document.documentElement.setAttribute('data-noted', String(taps));
+
   async function note() {
     const { current: id, latest } = now;
     const { started } = latest;
@@ -32,8 +35,7 @@ export function openNotes(document, now, shelf) {
     known = { id, started };
     if (!started) return void journal.forget(id);
     const isNoted = await journal.note(id, writeSheet(latest));
-    // For whoever wants to know that it cannot be lost any more.
-    if (isNoted) document.documentElement.setAttribute('data-noted', String(started.taps));
+    if (isNoted) tell(started.taps);
   }
 
   return {
@@ -62,10 +64,13 @@ export function openNotes(document, now, shelf) {
             // Begun, and the page taken away before the browser had written that down.
             shelf.put(id, { ...startState(), ...sheet });
             if (isHere) act({ type: 'opened', sheet });
-            else if (!now.visit && !shelf.ids().includes(now.current)) turn(id);
-            else show();
+            else if (!now.visit && !shelf.ids().includes(now.current)) {
+              turn(id);
+              act({ type: 'moment', moment: sheet.moment });
+            } else show();
           }
         }
+        tell(now.latest.started?.taps ?? 0);
       });
     },
   };
