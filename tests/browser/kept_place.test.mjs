@@ -90,6 +90,7 @@ test('a sock that was removed stays removed, and one not begun after all is not'
   await begin(page);
   await tapOften(page, 9);
   await untilNoted(page, 9);
+  await page.locator('[data-key="not-begun"] summary').click();
   await press(page, 'not begun after all');
   await page.waitForTimeout(200);
   await again(page);
@@ -195,4 +196,10 @@ test('a save file carries the place', async () => {
   await goTo(fresh, 'Knit');
   await fresh.locator('.work-round').waitFor();
   assert.equal(await stepShown(fresh), 42);
+  assert.match(await fresh.textContent('#socks'), /begun, in round 11/);
+  // The same once more is no other sock; knit on elsewhere it is.
+  await fresh.locator('#open-file').setInputFiles([]);
+  await fresh.locator('#open-file').setInputFiles(await download.path());
+  await fresh.waitForFunction(() => /already/.test(document.body.textContent));
+  assert.equal(await fresh.locator('#socks li').count(), 1);
 });

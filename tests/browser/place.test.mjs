@@ -106,8 +106,10 @@ describe('another tab’s place', () => {
     const place = { ...beginning, since, round: 8, pass: 1, taps: 40 };
     const state = through(begun({ taps: 39 }), { type: 'followed', place });
     assert.deepEqual(at(state), [8, 1, 40]);
-    assert.equal(state.isFollowing, true);
-    assert.equal(tap(state).isFollowing, false);
+    assert.equal(state.isLate, false);
+    const late = reduce(state, { type: 'followed', place, isLate: true });
+    assert.equal(late.isLate, true);
+    assert.equal(tap(late).isLate, false);
   });
 });
 

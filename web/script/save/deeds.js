@@ -43,6 +43,7 @@ function filesOf({ document, shelf, now, hands }, turn) {
       });
       const last = opened[opened.length - 1];
       if (last) turn(last.id);
+      if (now.latest.started && last) hands.act({ type: 'moment', moment: 'knit' });
       now.opened = { count: opened.length, known: sheets.length - opened.length };
       now.badFile = opened.every(({ isKept }) => isKept) ? problem : 'no_room';
       hands.show();
