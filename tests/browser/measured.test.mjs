@@ -268,10 +268,10 @@ test('a toe that is another fabric takes the swatch’s place, and the plan keep
   const row = '#f-swatch-readings-0-';
   assert.equal(await page.locator(`${row}stitches`).inputValue(), '16');
   assert.equal(await page.locator('#f-swatch-readings-1-stitches').count(), 0);
-  const kept = await page.evaluate(() => document.body.innerText);
+  const shown = await page.evaluate(() => document.body.innerText);
   const count = /Start again with (\d+)/.exec(title)[1];
-  assert.ok(kept.includes(`${count} stitches`), count);
-  assert.ok(kept.includes(told[5]), told[5]);
+  assert.ok(shown.includes(`${count} stitches`), count);
+  assert.ok(shown.includes(told[5]), told[5]);
 });
 
 for (const [what, typed, says, never] of [
