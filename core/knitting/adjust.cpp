@@ -21,6 +21,35 @@ Problem past_the_plan(int rounds_done, Rounds total) {
           "The plan has fewer rounds than that."};
 }
 
+Problem more_than_a_layer(double stitches, Stitches round) {
+  return {"/needles/stitches",
+          "more_than_a_layer",
+          {{"given", stitches}, {"layer", round.value() / 2.0}},
+          {},
+          "One layer of the tube has half of the round's stitches. Count one layer only."};
+}
+
+Problem more_rounds_than_done(double rounds, int rounds_done) {
+  return {"/needles/rounds",
+          "more_rounds_than_done",
+          {{"given", rounds}, {"roundsDone", static_cast<double>(rounds_done)}},
+          {},
+          "More rounds were counted than are done."};
+}
+
+// What cannot be so, of what was typed of the toe.
+std::vector<Problem> problems_of_toe(const NeedleReading& toe, const AdjustRequest& request,
+                                     const Plan& planned) {
+  std::vector<Problem> problems;
+  if (toe.stitches && *toe.stitches > planned.stitches.value()) {
+    problems.push_back(more_than_a_layer(*toe.stitches, planned.stitches));
+  }
+  if (toe.rounds && *toe.rounds > request.rounds_done) {
+    problems.push_back(more_rounds_than_done(*toe.rounds, request.rounds_done));
+  }
+  return problems;
+}
+
 // What is worked in one sock from a round on, that round knit.
 struct Ahead {
   int rounds = 0;
@@ -53,6 +82,7 @@ Way way_from(Remedy remedy, const Plan& plan, const AdjustRequest& request, int 
   way.from = round;
   way.to_go = Rounds(ahead.rounds);
   way.lost = Rounds(request.rounds_done - round);
+  way.over = Rounds(std::max(0, round - way.total.value()));
   way.rib_from = static_cast<int>(plan.toe.counts.size()) + 1;
   way.yarn_pair = plan.yarn.need.pair;
   way.yarn_to_go = remedy == Remedy::restart
@@ -109,15 +139,25 @@ Result<Adjustment> adjust(const AdjustRequest& request) {
   if (request.rounds_done > planned.length.total.value()) {
     return past_the_plan(request.rounds_done, planned.length.total);
   }
+  if (request.toe) {
+    std::vector<Problem> problems = problems_of_toe(*request.toe, request, planned);
+    if (!problems.empty()) return problems;
+  }
 
   Adjustment adjustment;
   adjustment.planned = planned;
   adjustment.known = planned;
   if (!request.toe) return adjustment;
-  adjustment.gauge = gauge_on_needles(planned.gauge, *request.toe);
+  adjustment.gauge = gauge_on_needles(planned.gauge, *request.toe, request.is_swatch_foreign);
 
   PlanRequest known = request.plan;
   known.known_gauge = adjustment.gauge->gauge;
+  if (adjustment.gauge->by_toe_alone && adjustment.gauge->has_stitches) {
+    // Nothing of another fabric is left: neither its wash nor its weight nor how far it stretched.
+    known.swatch = {.washed = false,
+                    .needle = request.plan.swatch.needle,
+                    .readings = {adjustment.gauge->reading}};
+  }
   // A count of her own says what ease she wants.
   if (request.plan.stitch_count) known.girth_ease = planned.girth_ease;
   PlanRequest as_it_is = known;

@@ -15,6 +15,7 @@ struct AdjustRequest {
   PlanRequest plan;  // what the sock was begun with; its count is the one on the needles
   int rounds_done = 0;
   std::optional<NeedleReading> toe;  // absent: nothing is known of its gauge but what was swatched
+  bool is_swatch_foreign = false;    // the swatch is none of this yarn: the toe counts alone
 };
 
 enum class Remedy { keep, change, restart };
@@ -31,6 +32,7 @@ struct Way {
   int from = 0;                // the last round that stays; 0 is the cast-on
   Rounds to_go;                // from there on
   Rounds lost;                 // knit already and unpicked
+  Rounds over;                 // knit already, more than this way asks for
   std::vector<ToeStep> steps;  // of the toe, worked otherwise than begun (change only)
   int rib_from = 0;            // the rib's first round: from here on all is this way's own plan
   Length yarn_pair;            // all of it, the rounds that are knit among it
@@ -54,7 +56,9 @@ inline constexpr double kGirthToKeep = 0.03;
 // it. ASSUMPTION.
 inline constexpr double kGirthWorth = 0.01;
 
-// Refused as a plan is; rounds_done past the plan at /needles/roundsDone.
+// Refused as a plan is; rounds_done past the plan at /needles/roundsDone; at /needles/stitches more
+// of them over the width than a whole round has, twice what one layer holds; at /needles/rounds
+// more of them over the length than are done.
 Result<Adjustment> adjust(const AdjustRequest& request);
 
 }  // namespace twinround

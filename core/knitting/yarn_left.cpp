@@ -21,6 +21,12 @@ std::vector<int> stitches_of_rounds(const Plan& plan, int rounds_done) {
   return stitches;
 }
 
+// How high the ankle bends above the floor: the way in front cuts the corner there and is shorter
+// than that over the heel by twice as much.
+Length bend_of_ankle(const SockLength& sock) {
+  return sock.length * (sock.back_strain - sock.front_strain) / 2.0;
+}
+
 bool lies_under_ball(const Plan& plan, int round) {
   const Length at = Rounds(round) / plan.gauge.rounds;
   const Length foot = plan.foot.length.value;
@@ -33,6 +39,8 @@ YarnLeft yarn_left(const Plan& plan, Length leg_height, const SockInHand& sock) 
   const std::vector<int> stitches = stitches_of_rounds(plan, sock.rounds_done);
   const int all = plan.length.total.value();
   YarnLeft left;
+  left.rounds_to_go = std::max(0, all - sock.rounds_done);
+  left.left_over = kNothing;
   left.kept_back = plan.yarn.need.bind_off + kTail;
   const Length usable = sock.yarn_left - left.kept_back;
   if (usable < kNothing) {
@@ -52,6 +60,8 @@ YarnLeft yarn_left(const Plan& plan, Length leg_height, const SockInHand& sock) 
     if (sock.rounds_done + left.rounds >= all) {
       const Length beyond = usable - used;
       left.rounds += floor_count(beyond / (plan.yarn.loop * plan.edge_stitches.value()));
+      left.rounds_over = left.rounds - left.rounds_to_go;
+      left.left_over = std::max(beyond, kNothing);
     }
   }
   left.last_round = sock.rounds_done + left.rounds - left.rounds_to_unpick;
@@ -59,6 +69,7 @@ YarnLeft yarn_left(const Plan& plan, Length leg_height, const SockInHand& sock) 
   const Length leg = leg_height + (Rounds(left.last_round) / plan.gauge.rounds) -
                      (Rounds(all) / plan.gauge.rounds);
   left.leg_height = std::max(leg, kNothing);
+  left.reaches_leg = leg > bend_of_ankle(plan.length);
   return left;
 }
 

@@ -15,9 +15,13 @@ struct SockInHand {
 };
 
 struct YarnLeft {
-  int rounds = 0;            // that can still be knit, bind-off and one tail kept back
-  int rounds_short = 0;      // of those the plan still asks for; 0 where the yarn lasts
-  Length leg_height;         // floor to edge, if the sock ends with the last of them; never below 0
+  int rounds = 0;        // that can still be knit, bind-off and one tail kept back
+  int rounds_to_go = 0;  // of the plan, not yet knit
+  int rounds_short = 0;  // of those the plan still asks for; 0 where the yarn lasts
+  int rounds_over = 0;   // that can be knit beyond the plan's last
+  Length left_over;      // once the plan is knit and bound off; nothing where the yarn falls short
+  Length leg_height;     // floor to edge, if the sock ends with the last of them; never below 0
+  bool reaches_leg = false;  // whether that is above the bend of the ankle
   Length kept_back;          // for the bind-off and its tail
   int last_round = 0;        // of the sock, from 1: after it the bind-off
   int rounds_to_unpick = 0;  // where not even the bind-off is left: so many give it back

@@ -14,7 +14,8 @@ namespace twinround {
 std::vector<Field> adjust_request_fields();
 
 // What a problem with it may be called besides what one with a plan is.
-inline constexpr std::string_view kAdjustCodes[] = {"past_the_plan"};
+inline constexpr std::string_view kAdjustCodes[] = {"past_the_plan", "more_than_a_layer",
+                                                    "more_rounds_than_done"};
 
 // The object `adjust` of a reply.
 std::span<const Field> adjust_reply_fields();

@@ -39,6 +39,8 @@ Result<AdjustQuestion> read_adjust_request(std::string_view text) {
       number_at(read, "/needles/stitches"), number_at(read, "/needles/rounds"),
       length_at(read, "/needles/widthMm"), length_at(read, "/needles/lengthMm")};
   if (toe.stitches || toe.rounds) request.toe = toe;
+  const TextValue* toe_alone = read.find("/needles/toeAlone");
+  request.is_swatch_foreign = toe_alone && toe_alone->number == 1;
   question.left_a = mass_at(read, "/needles/gramsLeftA");
   question.left_b = mass_at(read, "/needles/gramsLeftB");
   return question;

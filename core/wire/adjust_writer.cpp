@@ -59,6 +59,7 @@ void write_way(JsonWriter& json, const Way& way, double tex) {
   json.key("fromRound").whole(way.from);
   json.key("roundsLost").whole(way.lost.value());
   json.key("roundsToGo").whole(way.to_go.value());
+  json.key("roundsOver").whole(way.over.value());
   json.key("steps").open_list();
   for (const ToeStep& step : way.steps) write_step(json, step);
   json.close_list();
@@ -81,7 +82,8 @@ void write_measured(JsonWriter& json, const Adjustment& adjustment) {
   json.key("together");
   write_gauge(json, both.gauge, true, true);
   json.key("errorsApart").real(both.apart);
-  json.key("isApart").yes_no(both.apart > kApart);
+  json.key("isApart").yes_no(both.is_apart);
+  json.key("byToeAlone").yes_no(both.by_toe_alone);
   json.key("advised").text(word_of(adjustment.advised));
   json.key("ways").open_list();
   for (const Way& way : adjustment.ways) write_way(json, way, adjustment.known.yarn.tex);
@@ -102,9 +104,13 @@ void write_yarn_left(JsonWriter& json, const char* sock, const AdjustRequest& re
   json.key("keptBackG").real(grams(makes.kept_back, tex));
   json.key("rounds").whole(makes.rounds);
   json.key("lastRound").whole(makes.last_round);
+  json.key("roundsToGo").whole(makes.rounds_to_go);
   json.key("roundsShort").whole(makes.rounds_short);
+  json.key("roundsOver").whole(makes.rounds_over);
+  json.key("leftOverM").real(makes.left_over.m());
   json.key("roundsToUnpick").whole(makes.rounds_to_unpick);
   json.key("legHeightMm").real(makes.leg_height.mm());
+  json.key("reachesLeg").yes_no(makes.reaches_leg);
   json.key("roundToJoin").whole(round_to_join(plan, request.rounds_done, yarn));
   json.close_object();
 }

@@ -41,7 +41,9 @@ TEST(AdjustQuestion, AnswersInTheEnvelope) {
   EXPECT_TRUE(
       reply.starts_with(R"({"ok":true,"version":1,"rules":2,"adjust":{"measured":{"swatch":{)"))
       << reply;
-  EXPECT_TRUE(has(reply, R"("isApart":false,"advised":"keep","ways":[{"way":"keep",)")) << reply;
+  EXPECT_TRUE(
+      has(reply, R"("isApart":false,"byToeAlone":false,"advised":"keep","ways":[{"way":"keep",)"))
+      << reply;
   EXPECT_TRUE(reply.ends_with(R"("yarnGuessed":false,"yarnLeft":[]}})")) << reply;
 }
 
@@ -74,6 +76,18 @@ TEST(AdjustQuestion, TellsWhatIsMissingOrHalf) {
   // What is wrong with the plan is told as well.
   EXPECT_EQ(faults_of(toe_like_the_swatch().without("/legHeightMm")),
             Faults{"/legHeightMm required"});
+}
+
+TEST(AdjustQuestion, KnowsASwatchThatIsNoneOfThisYarn) {
+  for (const bool is_alone : {false, true}) {
+    const auto read = read_adjust_request(
+        toe_like_the_swatch().with("/needles/toeAlone", is_alone ? "true" : "false").text());
+    ASSERT_TRUE(read.ok());
+    EXPECT_EQ(read.value().request.is_swatch_foreign, is_alone);
+  }
+  EXPECT_FALSE(read_adjust_request(toe_like_the_swatch().text()).value().request.is_swatch_foreign);
+  EXPECT_EQ(faults_of(toe_like_the_swatch().with("/needles/toeAlone", "1")),
+            Faults{"/needles/toeAlone wrong_type"});
 }
 
 struct Limit {

@@ -902,6 +902,8 @@ export type AdjustRequest = {
     rounds?: number;
     /** Length over which they were counted (mm, in steps of 0.5). */
     lengthMm?: number;
+    /** The swatch is none of this yarn: the toe counts alone. */
+    toeAlone?: boolean;
     /** Yarn left for the first sock (g, in steps of 0.5). */
     gramsLeftA?: number;
     /** Yarn left for the second sock (g, in steps of 0.5). */
@@ -960,7 +962,7 @@ export type Adjust = {
       /** Relative standard error of the rounds. */
       roundsRelativeError?: number;
     };
-    /** Both, each weighed by how sure it is. */
+    /** What all the rest goes by: both, each weighed by how sure it is, or the toe alone in what was measured of it. */
     together: {
       /** Stitches in a width (1/mm). */
       stitchesPerMm: number;
@@ -973,8 +975,10 @@ export type Adjust = {
     };
     /** How many standard errors swatch and toe lie apart, stitches or rounds. */
     errorsApart: number;
-    /** Whether that is more than one fabric allows. */
+    /** Whether that is more than one fabric allows; never told of a swatch of another yarn. */
     isApart: boolean;
+    /** Whether the toe counts alone: they lie apart, or the swatch is none of this yarn. */
+    byToeAlone: boolean;
     /** The way to go on. */
     advised: "keep" | "change" | "restart";
     /** The ways to go on, what each costs and gives. */
@@ -999,6 +1003,8 @@ export type Adjust = {
       roundsLost: number;
       /** Rounds still to knit (rounds). */
       roundsToGo: number;
+      /** Rounds knit already beyond what this way asks for (rounds). */
+      roundsOver: number;
       /** Rounds of the toe to work otherwise than it was begun. */
       steps: Array<{
         /** Which round of the sock (rounds). */
@@ -1044,12 +1050,20 @@ export type Adjust = {
     rounds: number;
     /** Round of the sock after which to bind off (rounds). */
     lastRound: number;
+    /** Rounds of the plan not yet knit (rounds). */
+    roundsToGo: number;
     /** Rounds of the plan that it does not reach (rounds). */
     roundsShort: number;
+    /** Rounds that it makes beyond the plan (rounds). */
+    roundsOver: number;
+    /** Yarn left once the plan is knit and bound off; 0 where it falls short (m). */
+    leftOverM: number;
     /** Rounds that give back what the bind-off takes (rounds). */
     roundsToUnpick: number;
     /** Floor to edge, if the sock ends there (mm). */
     legHeightMm: number;
+    /** Whether that is above the bend of the ankle. */
+    reachesLeg: boolean;
     /** Last round at whose beginning a new ball can be joined; 0: none (rounds). */
     roundToJoin: number;
   }>;
@@ -1060,7 +1074,7 @@ export type AdjustProblem = {
   /** RFC 6901 pointer into the request; "" is the whole of it. */
   field: string;
   /** What it is. */
-  code: "unknown_question" | "too_large_text" | "bad_json" | "too_deep" | "not_an_object" | "newer_version" | "required" | "unknown_field" | "repeated_field" | "wrong_type" | "out_of_range" | "not_finite" | "number_too_large" | "not_whole" | "unknown_word" | "too_many_items" | "needs_partner" | "count_out_of_range" | "heel_out_of_reach" | "not_a_count" | "leg_too_short" | "no_room_for_rib" | "too_many_rounds" | "leg_too_wide" | "no_room_to_widen" | "stretched_too_narrow" | "shoe_out_of_range" | "girth_out_of_range" | "past_the_plan";
+  code: "unknown_question" | "too_large_text" | "bad_json" | "too_deep" | "not_an_object" | "newer_version" | "required" | "unknown_field" | "repeated_field" | "wrong_type" | "out_of_range" | "not_finite" | "number_too_large" | "not_whole" | "unknown_word" | "too_many_items" | "needs_partner" | "count_out_of_range" | "heel_out_of_reach" | "not_a_count" | "leg_too_short" | "no_room_for_rib" | "too_many_rounds" | "leg_too_wide" | "no_room_to_widen" | "stretched_too_narrow" | "shoe_out_of_range" | "girth_out_of_range" | "past_the_plan" | "more_than_a_layer" | "more_rounds_than_done";
   /** A plain English sentence in SI units. */
   message: string;
   /** A number or a word that goes with the code; lengths are named ...Mm. */

@@ -94,7 +94,8 @@ function readButton(button) {
   if (count !== null) return { type: 'typed', pointer: '/stitchCount', typed: count, unit: '' };
   const rib = button.getAttribute('data-rib')?.split(' ');
   if (rib) return { type: 'rib', knit: rib[0], purl: rib[1] };
-  if (button.hasAttribute('data-toe-to-swatch')) return { type: 'toe swatched' };
+  const toe = button.getAttribute('data-toe-to-swatch');
+  if (toe !== null) return { type: 'toe swatched', isAlone: toe === 'alone' };
   if (button.hasAttribute('data-add-reading')) return { type: 'reading added' };
   const index = button.getAttribute('data-remove-reading');
   if (index !== null) return { type: 'reading removed', index: Number(index) };

@@ -51,10 +51,11 @@ import { swatchToe } from './state/toe_swatched.js';
  *   | { type: 'window', window: import('./state/chart_window.js').Window | undefined }
  *   | { type: 'rib', knit: string, purl: string }
  *   | { type: 'system', system: 'metric' | 'inch', shown: Record<string, string> }
- *   | { type: 'reading added' } | { type: 'toe swatched' }
+ *   | { type: 'reading added' } | { type: 'toe swatched', isAlone: boolean }
  *   | { type: 'reading removed', index: number }} Action
  */
 
+export { firstStitches } from './state/toe_swatched.js';
 export { replyOfBegun } from './state/begun.js';
 export { windowOf } from './state/chart_window.js';
 export { isRecord } from './state/shape.js';
@@ -235,7 +236,7 @@ function step(state, action) {
     case 'reading added':
       return addReading(state);
     case 'toe swatched':
-      return swatchToe(state, Math.min(countReadings(state.draft), mostReadings - 1));
+      return swatchToe(state, countReadings(state.draft), mostReadings, action.isAlone);
     case 'reading removed':
       return removeReading(state, action.index);
     default:

@@ -94,6 +94,35 @@ TEST(NeedleGauge, TellsHowFarApartTheTwoAre) {
   EXPECT_GT(gauge_on_needles(swatch(), toe(20, 101.6, 34, 101.6)).apart, kApart);
 }
 
+TEST(NeedleGauge, FartherApartThanOneFabricTheToeCountsAlone) {
+  // Swatch across 0.196850 +- 0.0224508 of it; n stitches over 101.6 mm are n/101.6 +-
+  // sqrt(0.02^2 + (0.204/n)^2 + 0.0219247^2) of it. At 23 (22.75) the two lie 0.029528 (0.027067)
+  // apart, over sqrt(0.0044194^2 + 0.0070223^2) = 0.0082973: 3.56. At 21.5: 0.014764 over
+  // 0.0079809: 1.85. At 21.75: 0.017224 over 0.0080340: 2.14.
+  const NeedleGauge near = gauge_on_needles(swatch(), toe(21.5, 101.6, 28, 101.6));
+  EXPECT_FALSE(near.is_apart);
+  EXPECT_FALSE(near.by_toe_alone);
+  EXPECT_LT(near.gauge.stitches.per_mm(), 21.5 / 101.6);
+  EXPECT_LT(near.gauge.stitches_error, near.toe.stitches_error);
+
+  const NeedleGauge far = gauge_on_needles(swatch(), toe(21.75, 101.6, 28, 101.6));
+  EXPECT_TRUE(far.is_apart);
+  EXPECT_TRUE(far.by_toe_alone);
+  EXPECT_NEAR(far.gauge.stitches.per_mm(), 21.75 / 101.6, 1e-12);
+  EXPECT_EQ(far.gauge.stitches_error, far.toe.stitches_error);
+  // The rounds agree, but they are another fabric's.
+  EXPECT_EQ(far.gauge.rounds_error, far.toe.rounds_error);
+}
+
+TEST(NeedleGauge, OfAForeignSwatchTheToeCountsAloneHoweverNear) {
+  const NeedleGauge both = gauge_on_needles(swatch(), toe(20.5, 101.6, 28, 101.6), true);
+  EXPECT_TRUE(both.by_toe_alone);
+  EXPECT_FALSE(both.is_apart);
+  EXPECT_NEAR(both.gauge.stitches.per_mm(), 20.5 / 101.6, 1e-12);
+  EXPECT_EQ(both.gauge.stitches_error, both.toe.stitches_error);
+  EXPECT_FALSE(gauge_on_needles(swatch(), toe(24, 101.6, 28, 101.6), true).is_apart);
+}
+
 TEST(NeedleGauge, TrustsAToeMoreThanALabel) {
   const Gauge label = gauge_from_label(*yarn_category(4));
   const NeedleGauge both = gauge_on_needles(label, toe(22, 100, 20, 70));

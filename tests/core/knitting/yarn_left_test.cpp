@@ -67,6 +67,39 @@ TEST(YarnLeft, MoreThanThePlanAsksMakesAHigherLeg) {
   EXPECT_NEAR(left.leg_height.mm(), 200 + 10 * 101.6 / 28, 1e-6);
 }
 
+TEST(YarnLeft, TellsThePlansRoundsFromThoseBeyondIt) {
+  const PlanRequest request = woman_in_worsted();
+  const Plan plan = plan_of(request);
+  const Length beyond = plan.yarn.loop * 400 + mm(1);
+  const YarnLeft more = yarn_left(plan, request.leg_height, {60, yarn_from(plan, 60) + beyond});
+  EXPECT_EQ(more.rounds_to_go, 60);
+  EXPECT_EQ(more.rounds_over, 10);
+  EXPECT_NEAR(more.left_over.mm(), beyond.mm(), 1e-6);
+  const YarnLeft less = yarn_left(plan, request.leg_height, {60, yarn_from(plan, 60) - mm(1)});
+  EXPECT_EQ(less.rounds_short, 1);
+  EXPECT_EQ(less.rounds_to_go, 60);
+  EXPECT_EQ(less.rounds_over, 0);
+  EXPECT_EQ(less.left_over.mm(), 0);
+  const YarnLeft done = yarn_left(plan, request.leg_height, {120, yarn_from(plan, 120)});
+  EXPECT_EQ(done.rounds_to_go, 0);
+  EXPECT_EQ(done.rounds_over, 0);
+  EXPECT_EQ(yarn_left(plan, request.leg_height, {125, mm(5000)}).rounds_to_go, 0);
+}
+
+TEST(YarnLeft, ALegBelowTheBendOfTheAnkleIsNone) {
+  // Heel 310 mm, foot 246 mm: d = 155 - 0.571 x 61.5 = 119.88, the bend d/sqrt(2) = 84.77 mm high.
+  // 200 - 84.77 = 115.2 mm are 31.76 rounds of 3.6286 mm: 31 fewer reach it, 32 do not.
+  const PlanRequest request = woman_in_worsted();
+  const Plan plan = plan_of(request);
+  const Length round = plan.yarn.loop * 40;
+  EXPECT_TRUE(
+      yarn_left(plan, request.leg_height, {60, yarn_from(plan, 60) - 31 * round}).reaches_leg);
+  const YarnLeft low = yarn_left(plan, request.leg_height, {60, yarn_from(plan, 60) - 32 * round});
+  EXPECT_EQ(low.last_round, 88);
+  EXPECT_FALSE(low.reaches_leg);
+  EXPECT_GT(low.leg_height.mm(), 0);
+}
+
 TEST(YarnLeft, UnderOneBindOffTheLastRoundsAreUnpicked) {
   const PlanRequest request = woman_in_worsted();
   const Plan plan = plan_of(request);

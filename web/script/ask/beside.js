@@ -1,5 +1,6 @@
 // What the core is asked beside the plan: how what was typed and the sock at hand make a request.
 
+import { firstStitches } from '../state.js';
 import { sockInMaking } from './making.js';
 
 /** @typedef {import('../ask.js').Good} Good */
@@ -13,12 +14,23 @@ function asSeen(seen) {
   return { in: isInToe ? 'toe' : 'rib', ...seen };
 }
 
+/**
+ * The example's swatch is nobody's own: of a sock on the needles it says nothing. A yarn's label does.
+ * @param {Good['state']} state @param {Record<string, any>} needles
+ */
+const alone = ({ example, draft }, { stitches, rounds }) =>
+  (stitches ?? rounds) !== undefined &&
+  draft['/swatch']?.typed !== 'label' &&
+  example[firstStitches]
+    ? { toeAlone: true }
+    : {};
+
 /** By question. @type {{ [question in 'adjust' | 'found' | 'stripes']?: Make }} */
 export const besideRequests = {
   // Where she stands is known while she knits by the page.
   adjust: ({ request, state }, { needles }) => ({
     ...request,
-    needles: { roundsDone: state.started?.round, ...needles },
+    needles: { roundsDone: state.started?.round, ...alone(state, needles), ...needles },
   }),
   found: ({ plan }, { found: { a, b, misstep } }) => ({
     version: 1,

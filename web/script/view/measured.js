@@ -12,7 +12,7 @@ import { gaugeSystem } from './swatch.js';
 /** @typedef {Measured['ways'][number]} Way */
 
 /** @param {Make} h @param {Showing} showing @param {Measured} measured */
-function gauges(h, showing, { swatch, toe, together }) {
+function gauges(h, showing, { swatch, toe, together, byToeAlone }) {
   const system = gaugeSystem(showing);
   const write = (/** @type {number} */ perMm) => formatNumber(overGauge(perMm, system), 1);
   const say = (/** @type {number | undefined} */ mean, error = 0) =>
@@ -33,7 +33,7 @@ function gauges(h, showing, { swatch, toe, together }) {
     rows: [
       row(isLabel ? words.table.label : words.table.swatch, swatch),
       row(words.table.toe, toe),
-      row(words.table.together, together, 'sum'),
+      row(byToeAlone ? words.table.alone : words.table.together, together, 'sum'),
     ],
   });
 }
@@ -45,6 +45,7 @@ function doing(way, plan) {
   const isOther = way.totalRounds !== plan.totalRounds;
   const rounds =
     isOther && words.rounds(formatCount(way.totalRounds), formatCount(plan.totalRounds));
+  if (way.roundsOver > 0) return [words.over(words.roundsOf(way.roundsOver)), rounds];
   if (way.way === 'keep') return [words.keep, rounds];
   const steps = way.steps.map(({ round, added, sides, stitches }) => {
     const step = words.step[sides](formatCount(round), formatCount(stitches));
@@ -83,15 +84,19 @@ function choice(h, way, { plan, system }, isAdvised) {
 }
 
 /** How the sock is planned anew. @param {Make} h @param {Showing} showing @param {Measured} measured */
-function anew(h, { isBegun }, { toe, ways }) {
+function anew(h, { isBegun }, { toe, ways, byToeAlone }) {
   const other = ways.find(({ way }) => way !== 'keep');
   if (!other || toe.stitchesPerMm === undefined) return [];
   const button = isBegun
     ? keptButton(h, 'another', words.another)
-    : h('button', { type: 'button', class: 'quiet', 'data-toe-to-swatch': '' }, words.toSwatch);
+    : h(
+        'button',
+        { type: 'button', class: 'quiet', 'data-toe-to-swatch': byToeAlone ? 'alone' : '' },
+        words.toSwatch,
+      );
   return [
     h('h3', {}, words.anew(formatCount(other.stitchCount))),
-    h('p', {}, isBegun ? words.isBegun : words.byToe),
+    h('p', {}, isBegun ? words.isBegun : byToeAlone ? words.byToeAlone : words.byBoth),
     h('p', {}, button),
   ];
 }
@@ -100,11 +105,16 @@ function anew(h, { isBegun }, { toe, ways }) {
 export function viewMeasured(h, showing) {
   const measured = showing.beside?.adjust?.reply?.measured;
   if (!measured) return [];
-  const { ways, advised, isApart, errorsApart } = measured;
+  const { ways, advised, isApart, errorsApart, byToeAlone } = measured;
   return [
     gauges(h, showing, measured),
-    h('p', { class: 'aside' }, words.weighed),
-    isApart && h('p', { class: 'doubt' }, words.apart(formatNumber(errorsApart, 1))),
+    byToeAlone
+      ? h(
+          'p',
+          { class: 'doubt' },
+          isApart ? words.apart(formatNumber(errorsApart, 1)) : words.examples,
+        )
+      : h('p', { class: 'aside' }, words.weighed),
     h('h3', {}, words.ways[ways.length - 1]),
     h(
       'ul',

@@ -11,31 +11,44 @@ import { figuresIn } from './figures.js';
 function sayLeft(left, { system }) {
   const { length, yarn } = figuresIn(system);
   const last = formatCount(left.lastRound);
-  const high = left.legHeightMm > 0 ? words.high(length(left.legHeightMm)) : words.inFoot;
-  const join = left.roundToJoin > 0 ? words.join(formatCount(left.roundToJoin)) : words.noJoin;
+  const high = left.reachesLeg ? words.high(length(left.legHeightMm)) : words.inFoot;
+  // With no round of the plan to go there is none to join a ball for.
+  const noJoin = left.roundsToGo > 0 && words.noJoin;
+  const join = left.roundToJoin > 0 ? words.join(formatCount(left.roundToJoin)) : noJoin;
   if (left.roundsToUnpick > 0) return [words.rescue(left.roundsToUnpick, last), high, join];
   // A kitchen scale shows grams: of ounces a bind-off is none at all.
   const stop = words.stop(formatMass(left.keptBackG, 'g'), yarn(left.keptBackM));
   return left.roundsShort > 0
     ? [words.short(left.rounds, last, formatCount(left.roundsShort)), high, stop, join]
-    : [words.lasts(left.rounds, last), high, stop];
+    : [words.lasts(left.roundsToGo), words.over(yarn(left.leftOverM), left.roundsOver)];
 }
 
 /** @param {Make} h @param {Showing} showing */
 export function viewYarnLeft(h, showing) {
-  const reply = showing.beside?.adjust?.reply;
+  const { reply, problems = [] } = showing.beside?.adjust ?? {};
+  const isRoundless = problems.some(
+    ({ field, code }) => field === '/needles/roundsDone' && code === 'required',
+  );
+  if (isRoundless) return [h('p', { class: 'doubt' }, words.askRounds)];
   if (!reply) return [];
   const { yarn } = figuresIn(showing.system);
   /** @type {Left[]} */
   const socks = reply.yarnLeft;
   const isOver = (/** @type {Left} */ { roundsShort }) => roundsShort === 0;
   const [least] = [...socks].sort((one, other) => one.lastRound - other.lastRound);
+  const isAlike = socks.every(({ lastRound }) => lastRound === least.lastRound);
   return [
     ...socks.flatMap((left) => [
       h('h3', {}, `${words.title[left.sock]}: ${words.left(yarn(left.m))}`),
-      h('p', { class: isOver(left) ? '' : 'doubt' }, sayLeft(left, showing).join(' ')),
+      h(
+        'p',
+        { class: isOver(left) ? '' : 'doubt' },
+        sayLeft(left, showing).filter(Boolean).join(' '),
+      ),
     ]),
-    socks.length > 1 && !isOver(least) && h('p', {}, words.both(formatCount(least.lastRound))),
+    socks.length > 1 &&
+      !isOver(least) &&
+      h('p', {}, (isAlike ? words.even : words.both)(formatCount(least.lastRound))),
     reply.yarnGuessed && socks.length > 0 && h('p', { class: 'aside' }, words.guessed),
   ];
 }

@@ -10,12 +10,14 @@ export const measuredWords = {
     label: 'yarn’s label',
     toe: 'toe',
     together: 'together',
+    alone: 'counts: the toe',
     none: 'not measured',
     mean: (/** @type {Text} */ mean, /** @type {Text} */ take) => `${mean} ± ${take}`,
   },
   weighed: 'Together: each counts the more, the surer it is. What follows goes by that.',
   apart: (/** @type {Text} */ errors) =>
-    `They lie ${errors} times their give or take apart: that is not one fabric. Count the toe once more. If it stands, believe the toe, and measure again after the next ten rounds.`,
+    `They lie ${errors} times their give or take apart: that is not one fabric. Count the toe once more. What follows goes by the toe alone; measure again after the next ten rounds.`,
+  examples: 'Your swatch is still the example’s: only the toe counts.',
 
   /** By how many there are. */
   ways: [
@@ -30,6 +32,8 @@ export const measuredWords = {
     restart: (n) => `Start again with ${n}`,
   }),
   keep: 'Knit on as begun.',
+  over: (/** @type {Text} */ rounds) =>
+    `All is knit: the cuff is ${rounds} longer than you asked for. There is nothing to unpick: bind off (cast off) now.`,
   rounds: (/** @type {Text} */ now, /** @type {Text} */ planned) =>
     `The same length now takes ${now} rounds in place of ${planned}; the rib makes up the difference.`,
   back: (/** @type {Text} */ to, /** @type {Text} */ lost) =>
@@ -63,20 +67,32 @@ export const measuredWords = {
   isBegun:
     'This sock is begun and keeps its plan. Make another from it, which can be changed; then put the toe’s reading into its swatch.',
   another: 'another sock from this one',
-  byToe:
-    'With the toe’s reading in the swatch the whole plan is made anew, by swatch and toe alike. It can be undone.',
+  byToeAlone:
+    'The toe’s reading takes the place of your swatch’s, and the whole plan is made anew by it, to the count and the yarn told above. It can be undone.',
+  byBoth:
+    'The toe’s reading becomes one more of your swatch, and the whole plan is made anew. It pools them all alike, so it may differ a little from what is told above. It can be undone.',
   toSwatch: 'put the toe’s reading into the swatch',
 };
 
 export const yarnLeftWords = {
   title: /** @type {Record<string, Text>} */ ({ a: 'Sock A', b: 'Sock B' }),
   left: (/** @type {Text} */ yarn) => `${yarn} left`,
-  lasts: (/** @type {number} */ n, /** @type {Text} */ last) =>
-    `It lasts for all of the plan: yarn for ${n === 1 ? 'one round' : `${n} rounds`} more, to round ${last}.`,
+  lasts: (/** @type {number} */ n) =>
+    n === 0
+      ? 'All rounds are knit: bind off (cast off) now.'
+      : `It lasts for the ${n === 1 ? 'one round' : `${n} rounds`} to go, and the bind-off (cast-off).`,
+  over: (/** @type {Text} */ yarn, /** @type {number} */ n) =>
+    `${yarn} will be left over${
+      n === 0
+        ? ''
+        : `: yarn for ${n === 1 ? 'one round' : `${n} rounds`} more than the plan asks for`
+    }.`,
   high: (/** @type {Text} */ leg) => `Ended there, the leg is ${leg} high.`,
   inFoot: 'Ended there, it would not even reach the leg.',
   short: (/** @type {number} */ n, /** @type {Text} */ last, /** @type {Text} */ lack) =>
-    `It does not last: yarn for ${n === 1 ? 'one round' : `${n} rounds`} more, to round ${last}, ${lack} short of the plan.`,
+    n === 0
+      ? `It does not last: bind off (cast off) now, ${lack} short of the plan.`
+      : `It does not last: yarn for ${n === 1 ? 'one round' : `${n} rounds`} more, to round ${last}, ${lack} short of the plan.`,
   rescue: (/** @type {number} */ n, /** @type {Text} */ last) =>
     `There is too little left to bind off (cast off). Unpick ${n === 1 ? 'the last round' : `the last ${n} rounds`} and bind off after round ${last}.`,
   stop: (/** @type {Text} */ mass, /** @type {Text} */ yarn) =>
@@ -87,6 +103,8 @@ export const yarnLeftWords = {
     'All the rounds that it reaches lie under the ball of the foot, where a join is felt. Unpick to below it to join a new ball.',
   both: (/** @type {Text} */ last) =>
     `Both socks alike: bind off the two after round ${last}, or even out the yarn between them.`,
+  even: (/** @type {Text} */ last) => `Both socks alike: bind off the two after round ${last}.`,
+  askRounds: 'Say above how many rounds are done: without them this cannot be told.',
   guessed:
     'How long a gram is was guessed from the yarn’s weight. Fill in a ball’s grams and length to be sure.',
 };

@@ -63,6 +63,10 @@ export const problemWords = {
     } in all, too few of them below the place where the leg grows wide. A shorter cuff or toe leaves more, and a leg that ends lower needs less.`,
   too_many_rounds: ({ rounds, max }) => `That is ${rounds} rounds; at most ${max} can be planned.`,
   past_the_plan: ({ totalRounds }) => `The plan has ${totalRounds} rounds, no more.`,
+  more_than_a_layer: ({ layer }) =>
+    `One layer of the tube, laid flat, has ${layer} stitches at most. Count one layer only.`,
+  more_rounds_than_done: ({ roundsDone }) =>
+    `${roundsDone === '1' ? 'Only one round is' : `Only ${roundsDone} rounds are`} done. Count again, or put the rounds done right.`,
   stretched_too_narrow: ({ widthMm }) => `Pulled, it must be wider than at rest (${widthMm}).`,
   shoe_out_of_range: ({ lengthMm, min, max }) =>
     `That size is a foot of ${lengthMm}; feet from ${min} to ${max} are known. Is it the right scale?`,
