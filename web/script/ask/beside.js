@@ -27,10 +27,14 @@ const alone = ({ example, draft }, { stitches, rounds }) =>
 
 /** By question. @type {{ [question in 'adjust' | 'found' | 'stripes']?: Make }} */
 export const besideRequests = {
-  // Where she stands is known while she knits by the page.
-  adjust: ({ request, state }, { needles }) => ({
+  // While she knits by the page it knows where she stands: a number typed once would stay behind.
+  adjust: ({ request, state: { started, ...state } }, { needles }) => ({
     ...request,
-    needles: { roundsDone: state.started?.round, ...alone(state, needles), ...needles },
+    needles: {
+      ...alone(state, needles),
+      ...needles,
+      ...(started ? { roundsDone: started.round } : {}),
+    },
   }),
   found: ({ plan }, { found: { a, b, misstep } }) => ({
     version: 1,
