@@ -4,6 +4,7 @@ import { after, before, test } from 'node:test';
 
 import { loadCore } from '../../tools/js/load_core.mjs';
 import { kept } from '../golden/kept.mjs';
+import { begin, tapOften } from './knitting.mjs';
 import { again, goTo, openBrowser, press, typeInto, unitOf } from './open_page.mjs';
 
 const core = await loadCore();
@@ -352,3 +353,16 @@ for (const width of [360, 1280]) {
     assert.ok(wide <= width, String(wide));
   });
 }
+
+test('of a sock that is knit by the page the rounds done are known, and asked no more', async () => {
+  const { page } = await open();
+  await begin(page);
+  await tapOften(page, 17 * 4);
+  await page.locator('#yarn-left > summary').click();
+  await typeInto(page, 'f-needles-gramsLeftA', '30');
+  assert.equal(await page.locator('#f-needles-roundsDone').isVisible(), false);
+  const before = await page.textContent('[data-view="yarn-left"]');
+  await tapOften(page, 4 * 4);
+  const after = await page.textContent('[data-view="yarn-left"]');
+  assert.notEqual(after, before);
+});
