@@ -671,6 +671,8 @@ export type FoundRequest = {
   spiralRounds: number;
   /** Of those, the ones below the first widening round; left out: all (rounds). */
   plainRounds?: number;
+  /** Rounds of the cuff, straight on from the last of them; left out: none (rounds). */
+  cuffRounds?: number;
   /** Stitches in a round of one sock, as the rib begins (stitches). */
   stitches: number;
   /** What is seen on sock A; in the rib either `columns` or `place`. */
@@ -1249,13 +1251,15 @@ export type Stripes = {
   leftovers?: {
     /** Whether they reach the planned edge. */
     reaches: boolean;
+    /** Whether they do with the margin kept; else they just reach, laid without it. */
+    keepsMargin: boolean;
     /** Rounds of each sock that they make, bound off (rounds). */
     rounds: number;
     /** Joins on one sock. */
     joins: number;
     /** Of those, within toe or cuff. */
     joinsInside: number;
-    /** What they do not reach, in a further yarn, for the pair with its margin (m). */
+    /** What they do not reach with their margin kept, in a further yarn, for the pair with its own (m). */
     missingM: number;
     /** Floor to edge of the sock they make (mm). */
     legHeightMm?: number;

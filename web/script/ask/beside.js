@@ -26,6 +26,7 @@ export const besideRequests = {
     toeRounds: plan.toe.rounds,
     spiralRounds: plan.spiral.rounds + plan.widening.rounds,
     plainRounds: plan.spiral.rounds,
+    cuffRounds: plan.cuff.rounds,
     stitches: plan.stitchCount,
     a: asSeen(a),
     b: asSeen(b),
