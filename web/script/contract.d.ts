@@ -780,7 +780,7 @@ export type FoundProblem = {
   /** RFC 6901 pointer into the request; "" is the whole of it. */
   field: string;
   /** What it is. */
-  code: "unknown_question" | "too_large_text" | "bad_json" | "too_deep" | "not_an_object" | "newer_version" | "required" | "unknown_field" | "repeated_field" | "wrong_type" | "out_of_range" | "not_finite" | "number_too_large" | "not_whole" | "unknown_word" | "too_many_items" | "needs_partner" | "count_out_of_range" | "heel_out_of_reach" | "not_a_count" | "leg_too_short" | "no_room_for_rib" | "too_many_rounds" | "leg_too_wide" | "no_room_to_widen" | "stretched_too_narrow" | "shoe_out_of_range" | "girth_out_of_range" | "beyond_toe" | "too_many_since" | "beyond_rib" | "never_moves" | "place_not_reached";
+  code: "unknown_question" | "too_large_text" | "bad_json" | "too_deep" | "not_an_object" | "newer_version" | "required" | "unknown_field" | "repeated_field" | "wrong_type" | "out_of_range" | "not_finite" | "number_too_large" | "not_whole" | "unknown_word" | "too_many_items" | "needs_partner" | "count_out_of_range" | "heel_out_of_reach" | "not_a_count" | "leg_too_short" | "no_room_for_rib" | "too_many_rounds" | "leg_too_wide" | "no_room_to_widen" | "stretched_too_narrow" | "shoe_out_of_range" | "girth_out_of_range" | "beyond_toe" | "too_many_since" | "beyond_rib" | "beyond_cuff" | "never_moves" | "place_not_reached";
   /** A plain English sentence in SI units. */
   message: string;
   /** A number or a word that goes with the code; lengths are named ...Mm. */
