@@ -16,6 +16,7 @@ struct PairShape {
   int toe_rounds = 0;
   int rib_rounds = 0;    // of the rib that moves, to the cuff
   int plain_rounds = 0;  // of those, below the first widening round; all where there is none
+  int cuff_rounds = 0;   // above them, straight on from the last line of the rib
 };
 
 struct Seen {
@@ -30,10 +31,11 @@ struct Seen {
 
 enum class SeenFault {
   none,
-  beyond_toe,        // more rounds than the toe has
-  too_many_since,    // more rounds since the move than lie between two moves
-  beyond_rib,        // more rounds than the rib has
-  never_moves,       // a straight rib has no columns to count and no place to tell
+  beyond_toe,      // more rounds than the toe has
+  too_many_since,  // more rounds since the move than lie between two moves
+  beyond_rib,      // more moves than the rib makes, or in a straight one more rounds than there are
+  beyond_cuff,     // after the last move, more rounds than there are to the edge
+  never_moves,     // a straight rib has no columns to count and no place to tell
   place_not_reached  // the rib never stands so, that many rounds after a move
 };
 
@@ -44,10 +46,18 @@ struct Found {
   std::optional<int> likely;  // the one nearest to `near` (of two, the lower), or the only one
 };
 
-// A straight rib is told by rounds since it began, as `since` at 0 columns. A place is known below
-// the first widening round alone: above it the repeat is another. Precondition: since >= 1, no
-// number below 0, place < repeat.
+// The cuff moves no more: its rounds are counted on since the last move. A straight rib is told by
+// rounds since it began, as `since` at 0 columns. A place is known below the first widening round
+// alone: above it the repeat is another. Precondition: since >= 1, no number below 0, place <
+// repeat.
 Found find_round(const PairShape& pair, const Seen& seen);
+
+// How often the rib moves on its way to the cuff; 0 for a straight one.
+int moves_of(const PairShape& pair);
+
+// Rounds that can be counted since the move that made it `columns`, up to the next one or, behind
+// the last, to the edge. Precondition: columns from 0 to moves_of(pair).
+int most_since(const PairShape& pair, int columns);
 
 // Where a round of the first sock of a mirrored pair begins within the repeat while one of the
 // second begins at `place`: each half of the second is the first's read backwards. And the other

@@ -34,23 +34,7 @@ LotMakes makes_of(const YarnCourse& course, const LotReach& reach, Length half) 
   return makes;
 }
 
-}  // namespace
-
-std::vector<LotPart> parts_of(const YarnCourse& course, const std::vector<LotRun>& runs) {
-  std::vector<LotPart> parts;
-  for (const LotRun& run : runs) {
-    for (int round = run.from; round <= run.to; ++round) {
-      const Section section = course.rounds[static_cast<std::size_t>(round - 1)].section;
-      if (round == run.from || parts.back().section != section) {
-        parts.push_back({run.lot, section, round, round});
-      }
-      parts.back().to = round;
-    }
-  }
-  return parts;
-}
-
-Leftovers lay_leftovers(const YarnCourse& course, const LeftoversInput& input) {
+Leftovers lay_with_margin(const YarnCourse& course, const LeftoversInput& input) {
   const LotReach reach(course, input.margin);
   std::vector<Length> halves;
   for (const Length lot : input.lots) halves.push_back(lot / 2);
@@ -68,6 +52,35 @@ Leftovers lay_leftovers(const YarnCourse& course, const LeftoversInput& input) {
     found.missing = more * (2 * (1 + input.margin));
   }
   return found;
+}
+
+}  // namespace
+
+std::vector<LotPart> parts_of(const YarnCourse& course, const std::vector<LotRun>& runs) {
+  std::vector<LotPart> parts;
+  for (const LotRun& run : runs) {
+    for (int round = run.from; round <= run.to; ++round) {
+      const Section section = course.rounds[static_cast<std::size_t>(round - 1)].section;
+      if (round == run.from || parts.back().section != section) {
+        parts.push_back({run.lot, section, round, round});
+      }
+      parts.back().to = round;
+    }
+  }
+  return parts;
+}
+
+Leftovers lay_leftovers(const YarnCourse& course, const LeftoversInput& input) {
+  Leftovers found = lay_with_margin(course, input);
+  found.keeps_margin = found.reaches;
+  if (found.reaches || input.margin <= 0) return found;
+  LeftoversInput bare = input;
+  bare.margin = 0;
+  Leftovers just = lay_with_margin(course, bare);
+  if (!just.reaches) return found;
+  just.lots = found.lots;
+  just.missing = found.missing;
+  return just;
 }
 
 }  // namespace twinround

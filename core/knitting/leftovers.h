@@ -44,18 +44,20 @@ struct Leftovers {
   std::vector<LotMakes> lots;  // as they were told
   std::vector<LotRun> runs;    // from the toe up, each lot once at most
   bool reaches = false;        // to the planned edge; else the runs end earlier, bound off there
+  bool keeps_margin = false;   // reaches with the margin kept; else just so, laid without it
   int rounds = 0;              // of each sock; 0 where the lots do not even make one and bind off
   int joins = 0;
   int joins_inside = 0;  // of those, within the toe or the cuff
-  // In a further yarn, for the pair and with the margin: what the lots do not reach. 0 where they
-  // do.
+  // In a further yarn, for the pair and with the margin: what the lots do not reach with theirs
+  // kept. 0 where they do.
   Length missing;
 };
 
 // As few joins as there can be; of as many, the fewest within toe or cuff; in the order in which
 // the lots were told wherever that is as good. A run takes as many rounds as its lot gives or ends
 // where a part does. The bind-off is of the yarn of the last round. Where the lots do not reach, as
-// many rounds as they give. Exact: every choice of lots and every order is weighed.
+// many rounds as they give, the margin kept; where it is the margin alone that is missing, the
+// whole sock without it. Exact: every choice of lots and every order is weighed.
 Leftovers lay_leftovers(const YarnCourse& course, const LeftoversInput& input);
 
 std::vector<LotPart> parts_of(const YarnCourse& course, const std::vector<LotRun>& runs);

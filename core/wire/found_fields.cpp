@@ -28,6 +28,8 @@ constexpr Field kAsked[] = {
    .kind = Kind::whole, .need = kAlways, .min = 1, .max = kMost, .step = 1, .unit = "rounds"},
   {.pointer = "/plainRounds", .about = "Of those, the ones below the first widening round; left out: all",
    .kind = Kind::whole, .max = kMost, .step = 1, .unit = "rounds"},
+  {.pointer = "/cuffRounds", .about = "Rounds of the cuff, straight on from the last of them; left out: none",
+   .kind = Kind::whole, .max = kMost, .step = 1, .unit = "rounds"},
   {.pointer = "/stitches", .about = "Stitches in a round of one sock, as the rib begins",
    .kind = Kind::whole, .need = kAlways, .min = 4, .max = 2000, .step = 1, .unit = "stitches"},
 

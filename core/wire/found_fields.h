@@ -16,7 +16,7 @@ inline constexpr std::string_view kFoundLeanWords = "left | right | mirrored";
 
 // What a problem with it may be called besides what one with a plan is.
 inline constexpr std::string_view kFoundCodes[] = {
-    "beyond_toe", "too_many_since", "beyond_rib", "never_moves", "place_not_reached",
+    "beyond_toe", "too_many_since", "beyond_rib", "beyond_cuff", "never_moves", "place_not_reached",
 };
 
 }  // namespace twinround

@@ -38,7 +38,12 @@ PairShape pair_in(const ReadText& read) {
   pair.rib_rounds = whole("/spiralRounds");
   pair.plain_rounds =
       std::min(whole_at(read, "/plainRounds").value_or(pair.rib_rounds), pair.rib_rounds);
+  pair.cuff_rounds = whole("/cuffRounds");
   return pair;
+}
+
+int rounds_of(const PairShape& pair) {
+  return pair.toe_rounds + pair.rib_rounds + pair.cuff_rounds;
 }
 
 // One sock of the question: `at` is /a or /b.
@@ -98,6 +103,9 @@ std::optional<Problem> SockSeen::problem(const PairShape& pair) const {
     const Field& row = row_of(at_ + "/place");
     return out_of_range(row, 0, 0, pair.rib.repeat() - 1);
   }
+  if (seen.near && *seen.near > rounds_of(pair)) {
+    return out_of_range(row_of(at_ + "/near"), 0, 0, rounds_of(pair));
+  }
   switch (find_round(pair, seen).fault) {
     case SeenFault::none:
       break;
@@ -109,14 +117,16 @@ std::optional<Problem> SockSeen::problem(const PairShape& pair) const {
       return say("since", "too_many_since", shift,
                  "The rib steps over every " + std::to_string(shift) +
                      " rounds: look again for the last step, and count from there.");
-    case SeenFault::beyond_rib: {
-      const SeenRib last = seen_after({1, 1, std::max(shift, 1)}, pair.rib_rounds);
-      return shift == 0 ? say("since", "beyond_rib", pair.rib_rounds,
-                              "The rib has " + std::to_string(pair.rib_rounds) +
-                                  " rounds before the cuff: count again from where it begins.")
-                        : say("columns", "beyond_rib", last.columns,
-                              "The rib steps over " + std::to_string(last.columns) +
-                                  " times before the cuff: follow one rib, and count again.");
+    case SeenFault::beyond_rib:
+      return say("columns", "beyond_rib", moves_of(pair),
+                 "The rib steps over " + std::to_string(moves_of(pair)) +
+                     " times before the cuff: follow one rib, and count again.");
+    case SeenFault::beyond_cuff: {
+      const int most = most_since(pair, moves_of(pair));
+      return say("since", "beyond_cuff", most,
+                 "From there to the edge of the cuff there are " + std::to_string(most) +
+                     " rounds: count again, from " +
+                     (shift == 0 ? "where the rib begins." : "the last step."));
     }
     case SeenFault::never_moves:
       return say(seen.columns ? "columns" : "place", "never_moves", 0,

@@ -140,6 +140,7 @@ void write_leftovers(JsonWriter& json, const YarnCourse& course, const Leftovers
   const Leftovers found = lay_leftovers(course, question.input);
   json.open_object();
   json.key("reaches").yes_no(found.reaches);
+  json.key("keepsMargin").yes_no(found.keeps_margin);
   json.key("rounds").whole(found.rounds);
   json.key("joins").whole(found.joins);
   json.key("joinsInside").whole(found.joins_inside);

@@ -50,10 +50,11 @@ constexpr Field kReply[] = {
 
   {.pointer = "/leftovers", .about = "Leftovers laid from the toe up, with as few joins as there can be"},
   {.pointer = "/leftovers/reaches", .about = "Whether they reach the planned edge", .kind = Kind::yes_no, .need = kAlways},
+  {.pointer = "/leftovers/keepsMargin", .about = "Whether they do with the margin kept; else they just reach, laid without it", .kind = Kind::yes_no, .need = kAlways},
   {.pointer = "/leftovers/rounds", .about = "Rounds of each sock that they make, bound off", .kind = Kind::whole, .need = kAlways, .unit = "rounds"},
   {.pointer = "/leftovers/joins", .about = "Joins on one sock", .kind = Kind::whole, .need = kAlways},
   {.pointer = "/leftovers/joinsInside", .about = "Of those, within toe or cuff", .kind = Kind::whole, .need = kAlways},
-  {.pointer = "/leftovers/missingM", .about = "What they do not reach, in a further yarn, for the pair with its margin", .kind = Kind::number, .need = kAlways, .unit = "m"},
+  {.pointer = "/leftovers/missingM", .about = "What they do not reach with their margin kept, in a further yarn, for the pair with its own", .kind = Kind::number, .need = kAlways, .unit = "m"},
   {.pointer = "/leftovers/legHeightMm", .about = "Floor to edge of the sock they make", .kind = Kind::number, .unit = "mm"},
   {.pointer = "/leftovers/bands", .about = "Either sock; the colour is the lot, from 1", .kind = Kind::list, .need = kAlways},
   {.pointer = "/leftovers/bands/*", .about = "A band", .kind = Kind::named, .words = "band"},

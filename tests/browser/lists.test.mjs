@@ -20,6 +20,7 @@ test('lengths of colours are read with their names, their units, and either deci
     ['10, 5 yd', 'm', ['1 9.144', '2 4.572']],
     ['10', 'yd', ['1 9.144']],
     ['3½ m', 'm', ['1 3.5']],
+    ['blue-green 3 m, sea blue: 2 m, blue-green 1', 'm', ['1 3', '2 2', '1 1']],
   ]) {
     const list = read('yarn', typed, unit);
     assert.ok(list.ok, typed);
@@ -71,6 +72,15 @@ test('what is no such item is told by itself', () => {
     ['yarn', '3.5.1 m', 'ambiguous_number', '3.5.1 m'],
     ['mass', '35 g of 210 m per 100 m', 'not_in_list', '35 g of 210 m per 100 m'],
     ['mass', '35 g 20 g', 'not_in_list', '35 g 20 g'],
+    ['rounds', '-3', 'not_in_list', '-3'],
+    ['rounds', 'blue 3, red −3', 'not_in_list', 'red −3'],
+    ['rounds', 'blue-3', 'not_in_list', 'blue-3'],
+    ['rounds', '* 3', 'not_in_list', '* 3'],
+    ['rounds', 'blue 3 m', 'wrong_unit', 'blue 3 m'],
+    ['yarn', '12 1/2 in', 'wrong_unit', '12 1/2 in'],
+    ['yarn', '12"', 'not_in_list', '12"'],
+    ['yarn', '2 m, 3 g', 'wrong_unit', '3 g'],
+    ['mass', '35 cm', 'wrong_unit', '35 cm'],
     ['rounds', 'blue 3, white', 'not_in_list', 'white'],
   ]) {
     const list = read(kind, typed, 'g');

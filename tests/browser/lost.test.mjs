@@ -12,6 +12,7 @@ const pair = {
   rib: { knit: 2, purl: 2, roundsPerShift: 4, lean: 'left' },
   toeRounds: 17,
   spiralRounds: 95,
+  cuffRounds: 8,
   stitches: 40,
 };
 const found = (seen) =>
@@ -31,6 +32,12 @@ async function atLost(options) {
   return { page, seen };
 }
 
+async function atLostBegun(options) {
+  const opened = await atLost(options);
+  await press(opened.page, 'I have cast on: begin this sock');
+  return opened;
+}
+
 /** By what stands behind /found/, in the order of the form. */
 async function look(page, typed) {
   for (const [name, text] of Object.entries(typed))
@@ -46,7 +53,7 @@ const places = (page) =>
     .evaluateAll((buttons) => buttons.map((button) => button.getAttribute('data-place')));
 
 test('steps and the rounds since lead to the round, and there is a button to go on from it', async () => {
-  const { page, seen } = await atLost();
+  const { page, seen } = await atLostBegun();
   await look(page, { 'a/columns': '9', 'a/since': '4' });
   const { round } = found({ a: { in: 'rib', columns: 9, since: 4 } }).a;
   assert.equal(round, 57);
@@ -59,8 +66,44 @@ test('steps and the rounds since lead to the round, and there is a button to go 
   assert.deepEqual(seen.violations, []);
 });
 
-test('two socks apart: which one to knit alone, how long, and where both then stand', async () => {
+test('going on from there says so, and leads to the needles', async () => {
+  const { page } = await atLostBegun();
+  await look(page, { 'a/columns': '9', 'a/since': '4' });
+  await press(page, 'go on from there');
+  assert.match(await answerIn(page), /go on from there The page is at round 58 now\.$/);
+  assert.match(await page.locator('#needles .work-round').innerText(), /58/);
+  const isAtHand = () => document.activeElement.matches('#needles .next');
+  assert.ok(await page.evaluate(isAtHand));
+  const { top } = await page.evaluate(() =>
+    document.getElementById('needles').getBoundingClientRect().toJSON(),
+  );
+  assert.ok(top >= 0 && top < 400, `${top}`);
+  // To the edge: no next pass is left to press.
+  await look(page, { 'a/columns': '23', 'a/since': '11' });
+  await press(page, 'go on from there');
+  assert.match(await answerIn(page), /every round done now\.$/);
+  assert.ok(await page.evaluate(() => document.activeElement.matches('#needles .back')));
+});
+
+test('a sock that is not begun is not gone on with: how to is said', async () => {
   const { page } = await atLost();
+  await look(page, { 'a/columns': '9', 'a/since': '4' });
+  assert.match(await answerIn(page), /round 58\.\s+Begin the sock above, then the page can go on/);
+  assert.deepEqual(await places(page), []);
+  await look(page, { 'a/columns': '', 'a/since': '3', 'a/place': '0' });
+  assert.match(await answerIn(page), /round 20\s*round 36/);
+  assert.deepEqual(await places(page), []);
+});
+
+test('in the cuff the rounds are counted on from the last step', async () => {
+  const { page } = await atLost();
+  await look(page, { 'a/columns': '23', 'a/since': '4', 'b/columns': '23', 'b/since': '11' });
+  assert.match(await answerIn(page), /^A: round 113 is knit/);
+  assert.match(await answerIn(page), /B: round 120 is knit/);
+});
+
+test('two socks apart: which one to knit alone, how long, and where both then stand', async () => {
+  const { page } = await atLostBegun();
   await look(page, { 'a/columns': '9', 'a/since': '4', 'b/columns': '9', 'b/since': '2' });
   const text = await answerIn(page);
   assert.match(text, /B: round 55 is knit/);
@@ -75,7 +118,7 @@ test('two socks apart: which one to knit alone, how long, and where both then st
 });
 
 test('the beginning of a round alone tells all that look like it, and with a guess the nearest', async () => {
-  const { page } = await atLost();
+  const { page } = await atLostBegun();
   await look(page, { 'a/since': '3', 'a/place': '0' });
   const { candidates } = found({ a: { in: 'rib', place: 0, since: 3 } }).a;
   assert.match(await answerIn(page), /A looks like that every 16 rounds/);
@@ -119,8 +162,28 @@ test('a step at the wrong round: unpicked or mended, with what each costs', asyn
   assert.deepEqual(await places(page), []);
 });
 
+test('in a rib of single stitches every stitch would have to be mended', async () => {
+  const { page } = await open();
+  await typeInto(page, 'f-rib-knit', '1');
+  await typeInto(page, 'f-rib-purl', '1');
+  await goTo(page, 'Knit');
+  await page.locator('#lost > summary').click();
+  for (const summary of await page.locator('#lost details > summary').all()) await summary.click();
+  await look(page, { 'misstep/roundsSince': '3' });
+  const text = await page.locator('[data-view="misstep"]').innerText();
+  assert.match(text, /every stitch would be dropped/);
+  assert.doesNotMatch(text, /either edge/);
+});
+
 for (const [what, typed, at, says] of [
   ['too many rounds since the step', { 'a/columns': '9', 'a/since': '5' }, 'a/since', /every 4/],
+  ['past the edge', { 'a/columns': '23', 'a/since': '12' }, 'a/since', /11 rounds: count again/],
+  [
+    'a guess past the sock',
+    { 'a/place': '0', 'a/since': '3', 'a/near': '121' },
+    'a/near',
+    /^Between 0 and 120/,
+  ],
   ['too many steps', { 'b/columns': '24', 'b/since': '1' }, 'b/columns', /23 at most/],
   ['past the toe', { 'a/rounds': '18' }, 'a/rounds', /The toe has 17 rounds/],
   ['past the rib', { 'misstep/roundsSince': '96' }, 'misstep/roundsSince', /95 at most/],

@@ -5,6 +5,7 @@ import { createRequire } from 'node:module';
 import { after, before, test } from 'node:test';
 
 import { again, goTo, openBrowser, press, typeInto } from './open_page.mjs';
+import { answer, drawn, fields, from, openStripes, wrong } from './stripes_fold.mjs';
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
@@ -13,43 +14,7 @@ let end;
 before(async () => ({ open, end } = await openBrowser()));
 after(() => end());
 
-const fields = {
-  repeat: 'f-stripes-repeat-stripes',
-  ball: 'f-stripes-repeat-ballM',
-  startA: 'f-stripes-repeat-startAM',
-  startB: 'f-stripes-repeat-startBM',
-  own: 'f-stripes-own-stripes',
-  lots: 'f-stripes-leftovers-lots',
-};
-
-async function openFold(options) {
-  const opened = await open(options);
-  await goTo(opened.page, 'Knit');
-  await opened.page.locator('#stripes > summary').click();
-  return opened;
-}
-
-const answer = (page, what) => page.locator(`[data-view="stripes-${what}"]`);
-const from = (page, value) => page.selectOption('#f-stripes-repeat-from', value);
-
-/** Of each drawn sock its bands from the toe up: the dye, where it begins and ends as a share of the sock. */
-const drawn = (page, what) =>
-  page.evaluate((name) => {
-    const socks = document.querySelectorAll(`[data-view="stripes-${name}"] .striped`);
-    return [...socks].map((sock) => {
-      const tall = sock.querySelector('.edge').getBBox().height;
-      return [...sock.querySelectorAll('rect[class^="dye"]')].map((rect) => {
-        const { y, height } = rect.getBBox();
-        return [rect.getAttribute('class'), 1 - (y + height) / tall, 1 - y / tall];
-      });
-    });
-  }, what);
-
-/** What is wrong, of all fields of the fold. */
-const wrong = (page) =>
-  page
-    .locator('#stripes .problem')
-    .evaluateAll((all) => all.map((one) => one.textContent).join(''));
+const openFold = (options) => openStripes(open, options);
 
 test('a self-striping yarn is drawn on both socks, and what to pull off makes them alike', async () => {
   const { page, seen } = await openFold();

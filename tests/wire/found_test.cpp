@@ -93,8 +93,9 @@ TEST(FoundQuestion, RefusesWhatCannotBeSeenAtItsField) {
       in_rib(asked(), "/a", "23", "3").with("/b/in", "\"toe\"").with("/b/rounds", "17");
   for (const Fault& fault : {
            Fault{"/a/since", "3", ""},
-           Fault{"/a/since", "4", R"("field":"/a/columns","code":"beyond_rib","max":23)"},
-           Fault{"/a/since", "5", R"("field":"/a/since","code":"too_many_since","max":4)"},
+           Fault{"/a/since", "4", R"("field":"/a/since","code":"beyond_cuff","max":3)"},
+           Fault{"/cuffRounds", "8", ""},
+           Fault{"/a/columns", "22", ""},
            Fault{"/a/since", "0", R"("field":"/a/since","code":"out_of_range")"},
            Fault{"/a/columns", "24", R"("field":"/a/columns","code":"beyond_rib","max":23)"},
            Fault{"/b/rounds", "18", R"("field":"/b/rounds","code":"beyond_toe","max":17)"},
@@ -115,6 +116,26 @@ TEST(FoundQuestion, RefusesWhatCannotBeSeenAtItsField) {
       has(found(by_place("0", "5")), R"("field":"/a/since","code":"too_many_since","max":4)"));
   EXPECT_TRUE(has(found(by_place("1", "1").with("/plainRounds", "4")),
                   R"("field":"/a/place","code":"place_not_reached")"));
+}
+
+TEST(FoundQuestion, GoesOnIntoTheCuffUpToItsEdge) {
+  const RequestText sock = asked().with("/cuffRounds", "8");
+  EXPECT_TRUE(has(found(in_rib(sock, "/a", "23", "11")), R"("a":{"round":120,)"));
+  EXPECT_TRUE(has(found(in_rib(sock, "/a", "23", "12")),
+                  R"("field":"/a/since","code":"beyond_cuff","max":11)"));
+  EXPECT_TRUE(has(found(in_rib(sock, "/a", "22", "5")),
+                  R"("field":"/a/since","code":"too_many_since","max":4)"));
+  const RequestText straight = sock.with("/rib/roundsPerShift", "0");
+  EXPECT_TRUE(has(found(in_rib(straight, "/a", "0", "103")), R"("a":{"round":120,)"));
+  EXPECT_TRUE(has(found(in_rib(straight, "/a", "0", "104")),
+                  R"("field":"/a/since","code":"beyond_cuff","max":103)"));
+}
+
+TEST(FoundQuestion, TakesNoGuessBeyondTheSock) {
+  const RequestText seen = by_place("0", "3").with("/cuffRounds", "8");
+  EXPECT_TRUE(has(found(seen.with("/a/near", "120")), R"({"ok":true)"));
+  EXPECT_TRUE(has(found(seen.with("/a/near", "121")),
+                  R"("field":"/a/near","code":"out_of_range","min":0,"max":120)"));
 }
 
 TEST(FoundQuestion, AsksForWhatEachPlaceNeeds) {

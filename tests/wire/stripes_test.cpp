@@ -67,7 +67,7 @@ TEST(StripesQuestion, AnswersInTheEnvelope) {
 
 TEST(StripesQuestion, AnswersOnlyWhatWasAsked) {
   const std::string reply = answer("stripes", two_lots().text());
-  EXPECT_TRUE(has(reply, R"("stripes":{"leftovers":{"reaches":true,)")) << reply;
+  EXPECT_TRUE(has(reply, R"("stripes":{"leftovers":{"reaches":true,"keepsMargin":true,)")) << reply;
   EXPECT_FALSE(has(reply, "\"repeat\"")) << reply;
   EXPECT_FALSE(has(reply, "\"legHeightMm\"")) << reply;
 }
@@ -80,7 +80,7 @@ TEST(StripesQuestion, LowersTheLegByTheRoundsThatAreShort) {
                                                   .with("/leftovers/legHeightMm", "100")
                                                   .with("/leftovers/roundsPerMm", "0.2")
                                                   .text());
-  EXPECT_TRUE(has(reply, R"("reaches":false,"rounds":8,)")) << reply;
+  EXPECT_TRUE(has(reply, R"("reaches":false,"keepsMargin":false,"rounds":8,)")) << reply;
   EXPECT_TRUE(has(reply, R"("legHeightMm":90,)")) << reply;
 }
 

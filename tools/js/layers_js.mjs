@@ -39,7 +39,7 @@ export const mayImport = {
   // What is written into a file is what the views say, without their nodes.
   export: ['download', 'view', 'draw', 'words'],
   offline: ['download'],
-  needles: [],
+  needles: ['frame'],
   core: [],
   drawing_file: ['download'],
   download: [],

@@ -1,5 +1,5 @@
 // Asks the core about a sock, as its draft has it or as it was begun.
-import { besidePlaces, besideRequests } from './ask/beside.js';
+import { besidePieces, besidePlaces, besideRequests } from './ask/beside.js';
 import { placeRequest } from './ask/place.js';
 import { gatherProblems, readBeside, readDraft } from './form.js';
 import { replyOfBegun, startState } from './state.js';
@@ -78,10 +78,14 @@ const askBeside =
     if (isEmpty) return [question, { problems: [] }];
     // Nothing that can be read: there is nothing to ask.
     if (Object.keys(said).length === 0) return [question, { problems }];
-    const reply = answer(question, make(good, said));
-    const refused = reply.ok ? [] : reply.problems;
+    const replies = besidePieces(question, said).map((piece) =>
+      answer(question, make(good, piece)),
+    );
+    const refused = replies.flatMap((reply) => (reply.ok ? [] : reply.problems));
     const all = gatherProblems(problems, refused, besidePlaces[asks] ?? ((pointer) => pointer));
-    return [question, { reply: reply.ok ? reply[question] : undefined, problems: all }];
+    const told = replies.filter(({ ok }) => ok).map((reply) => reply[question]);
+    const reply = told.length > 0 ? Object.assign({}, ...told) : undefined;
+    return [question, { reply, problems: all }];
   };
 
 /**

@@ -671,6 +671,8 @@ export type FoundRequest = {
   spiralRounds: number;
   /** Of those, the ones below the first widening round; left out: all (rounds). */
   plainRounds?: number;
+  /** Rounds of the cuff, straight on from the last of them; left out: none (rounds). */
+  cuffRounds?: number;
   /** Stitches in a round of one sock, as the rib begins (stitches). */
   stitches: number;
   /** What is seen on sock A; in the rib either `columns` or `place`. */
@@ -778,7 +780,7 @@ export type FoundProblem = {
   /** RFC 6901 pointer into the request; "" is the whole of it. */
   field: string;
   /** What it is. */
-  code: "unknown_question" | "too_large_text" | "bad_json" | "too_deep" | "not_an_object" | "newer_version" | "required" | "unknown_field" | "repeated_field" | "wrong_type" | "out_of_range" | "not_finite" | "number_too_large" | "not_whole" | "unknown_word" | "too_many_items" | "needs_partner" | "count_out_of_range" | "heel_out_of_reach" | "not_a_count" | "leg_too_short" | "no_room_for_rib" | "too_many_rounds" | "leg_too_wide" | "no_room_to_widen" | "stretched_too_narrow" | "shoe_out_of_range" | "girth_out_of_range" | "beyond_toe" | "too_many_since" | "beyond_rib" | "never_moves" | "place_not_reached";
+  code: "unknown_question" | "too_large_text" | "bad_json" | "too_deep" | "not_an_object" | "newer_version" | "required" | "unknown_field" | "repeated_field" | "wrong_type" | "out_of_range" | "not_finite" | "number_too_large" | "not_whole" | "unknown_word" | "too_many_items" | "needs_partner" | "count_out_of_range" | "heel_out_of_reach" | "not_a_count" | "leg_too_short" | "no_room_for_rib" | "too_many_rounds" | "leg_too_wide" | "no_room_to_widen" | "stretched_too_narrow" | "shoe_out_of_range" | "girth_out_of_range" | "beyond_toe" | "too_many_since" | "beyond_rib" | "beyond_cuff" | "never_moves" | "place_not_reached";
   /** A plain English sentence in SI units. */
   message: string;
   /** A number or a word that goes with the code; lengths are named ...Mm. */
@@ -1263,13 +1265,15 @@ export type Stripes = {
   leftovers?: {
     /** Whether they reach the planned edge. */
     reaches: boolean;
+    /** Whether they do with the margin kept; else they just reach, laid without it. */
+    keepsMargin: boolean;
     /** Rounds of each sock that they make, bound off (rounds). */
     rounds: number;
     /** Joins on one sock. */
     joins: number;
     /** Of those, within toe or cuff. */
     joinsInside: number;
-    /** What they do not reach, in a further yarn, for the pair with its margin (m). */
+    /** What they do not reach with their margin kept, in a further yarn, for the pair with its own (m). */
     missingM: number;
     /** Floor to edge of the sock they make (mm). */
     legHeightMm?: number;

@@ -12,9 +12,10 @@ namespace {
 
 constexpr int kToe = 17;
 constexpr int kRib = 95;
+constexpr int kCuff = 8;
 
 PairShape pair_of(Rib rib, int stitches = 40) {
-  return {rib, Stitches(stitches), kToe, kRib, kRib};
+  return {rib, Stitches(stitches), kToe, kRib, kRib, kCuff};
 }
 
 Seen columns(int moved, int since) {
@@ -55,9 +56,12 @@ TEST(Found, ByHandInTheWorkedExample) {
   EXPECT_EQ(find_round(pair_of({}), columns(9, 4)).likely, 57);
   EXPECT_EQ(find_round(pair_of({}), columns(9, 5)).fault, SeenFault::too_many_since);
   EXPECT_EQ(find_round(pair_of({}), columns(10, 1)).likely, 58);
-  // 95 rounds: the last is the third after the 23rd move.
+  // 95 rounds: the last is the third after the 23rd move, and the cuff's 8 go straight on.
   EXPECT_EQ(find_round(pair_of({}), columns(23, 3)).likely, 112);
-  EXPECT_EQ(find_round(pair_of({}), columns(23, 4)).fault, SeenFault::beyond_rib);
+  EXPECT_EQ(find_round(pair_of({}), columns(23, 4)).likely, 113);
+  EXPECT_EQ(find_round(pair_of({}), columns(23, 11)).likely, 120);
+  EXPECT_EQ(find_round(pair_of({}), columns(23, 12)).fault, SeenFault::beyond_cuff);
+  EXPECT_EQ(find_round(pair_of({}), columns(22, 5)).fault, SeenFault::too_many_since);
   EXPECT_EQ(find_round(pair_of({}), columns(24, 1)).fault, SeenFault::beyond_rib);
 }
 
@@ -76,6 +80,17 @@ TEST(Found, OfAPlaceAloneTellsAPeriodApartAndTheNearestOfThem) {
   }
 }
 
+// 23 moves leave the first stitch at place -23 mod 4 = 1.
+TEST(Found, OfAPlaceGoesOnIntoTheCuffBehindTheLastMoveAlone) {
+  EXPECT_EQ(find_round(pair_of({}), place(1, 11)).rounds, std::vector<int>{120});
+  EXPECT_EQ(find_round(pair_of({}), place(1, 4)).rounds.back(), 113);
+  EXPECT_EQ(find_round(pair_of({}), place(1, 12)).fault, SeenFault::beyond_cuff);
+  EXPECT_EQ(find_round(pair_of({}), place(0, 5)).fault, SeenFault::too_many_since);
+  PairShape widened = pair_of({});
+  widened.plain_rounds = kRib - 1;
+  EXPECT_EQ(find_round(widened, place(1, 11)).fault, SeenFault::too_many_since);
+}
+
 TEST(Found, OfAPlaceSaysNothingAboveAWideningRound) {
   PairShape pair = pair_of({});
   pair.plain_rounds = 20;
@@ -91,7 +106,8 @@ TEST(Found, OfAStraightRibTakesRoundsSinceItBeganAndNoMoves) {
   const PairShape pair = pair_of({2, 2, 0, Lean::left});
   EXPECT_EQ(find_round(pair, columns(0, 40)).likely, 57);
   EXPECT_EQ(find_round(pair, columns(0, kRib)).likely, kToe + kRib);
-  EXPECT_EQ(find_round(pair, columns(0, kRib + 1)).fault, SeenFault::beyond_rib);
+  EXPECT_EQ(find_round(pair, columns(0, kRib + kCuff)).likely, kToe + kRib + kCuff);
+  EXPECT_EQ(find_round(pair, columns(0, kRib + kCuff + 1)).fault, SeenFault::beyond_cuff);
   EXPECT_EQ(find_round(pair, columns(1, 1)).fault, SeenFault::never_moves);
   EXPECT_EQ(find_round(pair, place(0, 1)).fault, SeenFault::never_moves);
 }
@@ -105,10 +121,12 @@ TEST(Found, LeadsBackToEveryRoundOfEitherSock) {
         for (const Lean lean : {Lean::left, Lean::right, Lean::mirrored}) {
           const Rib rib{knit, purl, shift, lean};
           const PairShape pair = pair_of(rib, 2 * (knit + purl));
-          for (int r = 0; r < kRib; ++r) {
-            const SeenRib shown = seen_after(rib, r + 1);
+          for (int r = 0; r < kRib + kCuff; ++r) {
+            SeenRib shown = seen_after(rib, std::min(r + 1, kRib));
+            shown.since += std::max(0, r + 1 - kRib);
             ASSERT_EQ(find_round(pair, columns(shown.columns, shown.since)).likely, kToe + r + 1);
-            Seen seen = place(first_place(rib, offset_in_round(rib, r)), shown.since);
+            Seen seen =
+                place(first_place(rib, offset_in_round(rib, std::min(r, kRib - 1))), shown.since);
             for (const bool second : {false, true}) {
               if (second && lean == Lean::mirrored) {
                 seen.place = mirrored_place(rib, pair.stitches, seen.place);

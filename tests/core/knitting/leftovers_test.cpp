@@ -21,11 +21,15 @@ Leftovers lay(const std::vector<double>& lots, double margin = 0) {
 TEST(OneLot, ThatHoldsThePairDoesItAlone) {
   const struct {
     double lot, margin;
-    bool reaches;
-  } rows[] = {{3.6, 0, true}, {3.599, 0, false}, {3.96, 0.1, true}, {3.959, 0.1, false}};
+    bool reaches, keeps;
+  } rows[] = {{3.6, 0, true, true},      {3.599, 0, false, false}, {3.96, 0.1, true, true},
+              {3.959, 0.1, true, false}, {3.6, 0.1, true, false},  {3.599, 0.1, false, false}};
   for (const auto& row : rows) {
     const Leftovers found = lay({row.lot}, row.margin);
     EXPECT_EQ(found.reaches, row.reaches) << row.lot;
+    EXPECT_EQ(found.keeps_margin, row.keeps) << row.lot;
+    EXPECT_EQ(found.rounds == 10, row.reaches) << row.lot;
+    EXPECT_EQ(found.missing.m() > 0, !row.keeps) << row.lot;
     EXPECT_EQ(found.joins, 0);
   }
   const Leftovers found = lay({3.6});

@@ -42,6 +42,7 @@ export const besideRequests = {
     toeRounds: plan.toe.rounds,
     spiralRounds: plan.spiral.rounds + plan.widening.rounds,
     plainRounds: plan.spiral.rounds,
+    cuffRounds: plan.cuff.rounds,
     stitches: plan.stitchCount,
     a: asSeen(a),
     b: asSeen(b),
@@ -61,6 +62,15 @@ export const besideRequests = {
     },
   }),
 };
+
+/**
+ * What was said, in pieces that are asked one by one, so that none waits for another to be mended.
+ * @param {string} question @param {Record<string, any>} said @returns {Array<Record<string, any>>}
+ */
+export const besidePieces = (question, said) =>
+  question === 'stripes'
+    ? Object.entries(said.stripes).map((part) => ({ stripes: Object.fromEntries([part]) }))
+    : [said];
 
 /** Where the field of a problem stands in the form, if not under its own name. @type {{ [question: string]: (pointer: string) => string }} */
 export const besidePlaces = {

@@ -56,6 +56,8 @@ export function drawStriped(document, size, { edge, purl, half }, bands, colours
   const { widest } = size;
   const clip = `${id}-${sock}`;
   const left = -widest / 2;
+  // One colour alone is told from no other, and a mark would look like stripes.
+  const isPlain = bands.every(({ colour }) => colour === bands[0].colour);
   let above = Infinity;
   /** @type {Node[]} */
   const signs = [];
@@ -73,7 +75,9 @@ export function drawStriped(document, size, { edge, purl, half }, bands, colours
     const mark = markOf(dye);
     return [
       svg(document, 'rect', { class: `dye-${dye % dyes}`, ...box }),
-      ...(mark === 0 ? [] : [svg(document, 'rect', { fill: `url(#${id}-mark-${mark})`, ...box })]),
+      ...(mark === 0 || isPlain
+        ? []
+        : [svg(document, 'rect', { fill: `url(#${id}-mark-${mark})`, ...box })]),
     ];
   });
   return svg(

@@ -100,6 +100,8 @@ export function readDraft(draft) {
   return { request, problems, locate: (pointer) => toDraft(pointer, rows) };
 }
 
+const partAsked = (/** @type {Field} */ { pointer }) => pointer.split('/')[2];
+
 /**
  * What was typed for another question than the plan's, under the names that it has there.
  * @param {Draft} draft @param {Field['asks']} asks
@@ -110,9 +112,12 @@ export function readBeside(draft, asks) {
   const said = {};
   /** @type {Problem[]} */
   const problems = [];
-  const typed = besideFields.filter(
+  const filled = besideFields.filter(
     (field) => field.asks === asks && !isEmpty(draft, field.pointer),
   );
+  // A choice says how, never that something is asked.
+  const asked = new Set(filled.filter(({ as }) => as !== 'choice').map(partAsked));
+  const typed = filled.filter((field) => asked.has(partAsked(field)));
   for (const field of typed) {
     const entry = draft[field.pointer];
     const { pointer, as } = field;

@@ -219,7 +219,10 @@ export function tellProblems(problems, state) {
     const figures = { ...figuresOf(problem, field, state), partner: shortName(partner) };
     const typed = field ? (state.draft[field.pointer]?.typed ?? '') : '';
     const { as = '', kind = 'number' } = field ?? {};
-    const units = (as === 'list' ? unitsInList(kind) : unitsOfKind[kind]).join(', ');
+    const units = (as === 'list' ? unitsInList(kind) : unitsOfKind[kind])
+      // What is counted needs none.
+      .filter((unit) => unit !== 'st' && unit !== 'r')
+      .join(', ');
     return {
       pointer: field?.pointer ?? '',
       id: field ? idOf(field.pointer) : '',

@@ -1,4 +1,5 @@
 // What a hand that holds needles can do: tap, press a key, press the key of a headset.
+import { bringIntoView } from '../frame.js';
 
 /** @typedef {import('../state.js').Action} Action */
 
@@ -10,6 +11,13 @@ const keys = /** @type {Record<string, 'tapped' | 'untapped'>} */ ({
 
 // There these keys have a meaning of their own.
 const withKeys = 'input, select, textarea, summary, button, a, [role="slider"], [contenteditable]';
+
+/** Whoever was elsewhere on the page is brought to where she goes on. @param {Element} needles */
+function showAt(needles) {
+  bringIntoView(needles);
+  const next = needles.querySelector('.next, .back');
+  if (next instanceof HTMLElement) next.focus({ preventScroll: true });
+}
 
 /** @param {Document} document @param {(action: Action) => void} act @param {() => boolean} isKnitting */
 export function listenHands(document, act, isKnitting) {
@@ -25,7 +33,11 @@ export function listenHands(document, act, isKnitting) {
     if (!button || button.getAttribute('aria-disabled') === 'true') return;
     go(button.getAttribute('data-hand'));
     const [round, pass = 0] = (button.getAttribute('data-place') ?? '').split(' ').map(Number);
-    if (button.hasAttribute('data-place')) act({ type: 'placed', round, pass });
+    if (!button.hasAttribute('data-place')) return;
+    const needles = document.getElementById('needles');
+    const isElsewhere = !needles?.contains(button);
+    act({ type: 'placed', round, pass });
+    if (needles && isElsewhere) showAt(needles);
   });
 
   document.addEventListener('keydown', (event) => {

@@ -12,6 +12,10 @@ const behindWord = /(\p{L}),/gu;
 const amount = /(\d[\d.,]*(?: ?\d+\/\d+|\/\d+)?(?: ?[½⅓⅔¼¾⅛⅜⅝⅞])?|[½⅓⅔¼¾⅛⅜⅝⅞])\s*(\p{L}*\.?)/gu;
 // What a label says of a weight: "… m per 100 g", "… m/100 g".
 const perMass = /^(.*\p{L})\s*(?:\/|per)\s*(\d[\d.,]*\s*\p{L}+)\)?$/iu;
+// A sign before a number is no part of a colour's name, nor is what has no letter.
+const signed = /[-+\u2010-\u2015\u2212]\s*[\d½⅓⅔¼¾⅛⅜⅝⅞]/u;
+const isName = (/** @type {string} */ name) =>
+  name.split(' ').every((word) => /[\p{L}\d]/u.test(word));
 const filling = /\b(?:of|at|with|x)\b|[():=×]/giu;
 
 /** @param {string} text @param {readonly string[]} units @returns {Item | string} or what is wrong */
@@ -27,15 +31,17 @@ function readItem(text, units) {
   };
   const name = front.replace(amount, (_, number, word) => {
     // A word behind a number is its unit, or the colour's name.
-    const isUnit = word !== '' && parseQuantity(`1 ${word}`, units).ok;
+    const unit = parseQuantity(`1 ${word}`, units);
+    const isUnit = word !== '' && unit.ok;
+    if (!unit.ok && unit.code === 'wrong_unit') fault ||= unit.code;
     amounts.push(read(isUnit ? `${number} ${word}` : number));
     return isUnit ? ' ' : ` ${word}`;
   });
-  if (amounts.length === 0) return 'not_in_list';
+  if (amounts.length === 0 || signed.test(text)) return 'not_in_list';
   const per = behind === undefined ? undefined : read(behind);
-  return (
-    fault || { text, name: name.replace(filling, ' ').replace(/\s+/g, ' ').trim(), amounts, per }
-  );
+  if (fault) return fault;
+  const said = name.replace(filling, ' ').replace(/\s+/g, ' ').trim();
+  return said === '' || isName(said) ? { text, name: said, amounts, per } : 'not_in_list';
 }
 
 /** @param {string} text @param {readonly string[]} units those that may stand in it @returns {List} */

@@ -44,16 +44,32 @@ export function viewLostHow(h, document, { plan }) {
   return [h('p', {}, words.how), drawing && h('p', { class: 'step-drawn' }, drawing)];
 }
 
-/** @param {Make} h @param {number} round that is knit @param {string} label */
-const goOn = (h, round, label) =>
-  h(
-    'button',
-    { type: 'button', class: 'quiet', 'data-place': String(round), 'data-key': `go${round}` },
-    label,
-  );
+/** Only a begun sock has a place to go on from. @param {Make} h @param {Showing} showing @param {number} round that is knit @param {string} label */
+function goOn(h, { isBegun, place, plan }, round, label) {
+  if (!isBegun) return [];
+  const isThere = place?.round === round && place.pass === 0;
+  const key = `go${round}`;
+  return [
+    h(
+      'button',
+      { type: 'button', class: 'quiet', 'data-place': `${round}`, 'data-key': key },
+      label,
+    ),
+    isThere &&
+      h(
+        'span',
+        { role: 'status' },
+        ' ',
+        round === plan.totalRounds ? words.atEnd : words.at(formatCount(round + 1)),
+      ),
+  ];
+}
 
-/** @param {Make} h @param {'a' | 'b'} sock @param {OfSock | undefined} found @param {number} period */
-function sayFound(h, sock, found, period) {
+/**
+ * @param {Make} h @param {Showing} showing @param {'a' | 'b'} sock @param {OfSock | undefined} found
+ * @param {number} period
+ */
+function sayFound(h, showing, sock, found, period) {
   if (!found) return [];
   const { round, candidates } = found;
   const name = words.sock[sock];
@@ -67,52 +83,58 @@ function sayFound(h, sock, found, period) {
       h(
         'p',
         { class: 'candidates' },
-        others.map((one) => goOn(h, one, words.after(formatCount(one)))),
+        others.flatMap((one) => {
+          const after = words.after(formatCount(one));
+          return showing.isBegun ? goOn(h, showing, one, after) : h('span', {}, after);
+        }),
       ),
   ];
 }
 
-/** @param {Make} h @param {Found} found */
-function sayBoth(h, { a, b, apart }) {
+/** @param {Make} h @param {Showing} showing @param {Found} found */
+function sayBoth(h, showing, { a, b, apart }) {
   const rounds = [a, b].flatMap((sock) => (sock?.round === undefined ? [] : [sock.round]));
   if (rounds.length === 0) return [];
   const last = Math.max(...rounds);
-  const go = h('p', {}, goOn(h, last, words.go));
+  const go = h('p', {}, goOn(h, showing, last, words.go));
   if (!apart) return [go];
   if (apart.alone === 'none') return [h('p', {}, words.level), go];
   const other = apart.alone === 'a' ? 'b' : 'a';
   const more = drawingWords.rounds(apart.rounds);
   return [
     h('p', {}, words.apart(words.sock[apart.alone], words.sock[other], more, formatCount(last))),
-    h('p', {}, goOn(h, last, words.goLevel(formatCount(last)))),
+    h('p', {}, goOn(h, showing, last, words.goLevel(formatCount(last)))),
   ];
 }
 
 /** @param {Make} h @param {Showing} showing */
-export function viewLost(h, { beside }) {
+export function viewLost(h, showing) {
   /** @type {Found | undefined} */
-  const found = beside?.found?.reply;
+  const found = showing.beside?.found?.reply;
   if (!found) return [];
   const { a, b, periodRounds } = found;
   return [
-    ...sayFound(h, 'a', a, periodRounds),
-    ...sayFound(h, 'b', b, periodRounds),
-    ...sayBoth(h, found),
+    ...sayFound(h, showing, 'a', a, periodRounds),
+    ...sayFound(h, showing, 'b', b, periodRounds),
+    ...sayBoth(h, showing, found),
+    !showing.isBegun && (a ?? b) && h('p', { class: 'aside' }, words.notBegun),
   ];
 }
 
 /** @param {Make} h @param {Showing} showing */
-export function viewMisstep(h, { beside }) {
+export function viewMisstep(h, { beside, plan }) {
   /** @type {Found['misstep']} */
   const ways = beside?.found?.reply?.misstep;
   if (!ways) return [];
+  // Ribs of one stitch are all edge.
+  const hook = plan.rib.knit + plan.rib.purl === 2 ? words.hookAll : words.hook;
   const { unpickRounds, unpickStitches, hookColumns, hookStitches } = ways;
   return [
     h(
       'ol',
       { class: 'steps' },
       h('li', {}, words.unpick(drawingWords.rounds(unpickRounds), formatCount(unpickStitches))),
-      h('li', {}, words.hook(formatCount(hookColumns), formatCount(hookStitches))),
+      h('li', {}, hook(formatCount(hookColumns), formatCount(hookStitches))),
     ),
   ];
 }

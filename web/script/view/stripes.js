@@ -113,7 +113,7 @@ export function viewOwnStripes(h, document, showing) {
           'p',
           {},
           changes === 0
-            ? words.own.never
+            ? words.own[colours.length === 1 ? 'one' : 'never']
             : words.own.changes(words.own.times(changes), yarn(moreIfCutM)),
         ),
         bandTable(h, showing, colours, [{ name: words.both, bands: own.bands }]),

@@ -18,13 +18,18 @@ import { drawingWords } from '../../words/en.js';
 
 const words = stripesWords.leftovers;
 
-/** @param {Leftovers} found @param {Showing['system']} system */
-function sayResult({ reaches, rounds, joins, joinsInside, missingM, legHeightMm }, system) {
+/** @param {Leftovers} found @param {Showing} showing */
+function sayResult(found, { system, request }) {
+  const { reaches, keepsMargin, rounds, joins, joinsInside, missingM, legHeightMm } = found;
   const { yarn, length } = figuresIn(system);
   const inside =
     joinsInside > 0 &&
     (joinsInside === 1 ? words.inside : words.insideMore(formatCount(joinsInside)));
-  if (reaches) return [words.reaches(joins), inside];
+  if (keepsMargin) return [words.reaches(joins), inside];
+  if (reaches) {
+    const share = request.yarnMargin === undefined ? '' : formatPercent(request.yarnMargin);
+    return [words.just(joins, share, yarn(missingM)), inside];
+  }
   const last = formatCount(rounds);
   const ends =
     rounds === 0
@@ -65,7 +70,7 @@ export function viewLeftovers(h, document, showing) {
   if (!leftovers) return [];
   const { system } = showing;
   const colours = typedColours(showing, '/stripes/leftovers/lots', true);
-  const { bands, lots, reaches } = leftovers;
+  const { bands, lots, keepsMargin } = leftovers;
   const others = lots.flatMap(({ thicknessApart = 0, isOtherThickness }, i) =>
     isOtherThickness
       ? [
@@ -87,8 +92,8 @@ export function viewLeftovers(h, document, showing) {
       h,
       [stripedSocks(document, showing, 'lots', stripesWords.drawing.leftovers, colours, socks)],
       [
-        ...sayResult(leftovers, system).map(
-          (line) => line && h('p', reaches ? {} : { class: 'yarn-caution' }, line),
+        ...sayResult(leftovers, showing).map(
+          (line) => line && h('p', keepsMargin ? {} : { class: 'yarn-caution' }, line),
         ),
         ...others.map((line) => h('p', { class: 'yarn-caution' }, line)),
         ...tables(h, leftovers, colours, system),

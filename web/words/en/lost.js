@@ -21,6 +21,9 @@ export const lostWords = {
     `${sock} looks like that every ${period}. Say about where you are, or go on from the one it is:`,
   others: 'It looks the same after any of these, if that is not the one:',
   after: (/** @type {Text} */ round) => `round ${round}`,
+  notBegun: 'Begin the sock above, then the page can go on from there.',
+  at: (/** @type {Text} */ next) => `The page is at round ${next} now.`,
+  atEnd: 'The page has every round done now.',
   go: 'go on from there',
   goLevel: (/** @type {Text} */ round) => `they are level: go on from round ${round}`,
   level: 'Both socks stand alike.',
@@ -35,6 +38,8 @@ export const lostWords = {
     `Unpick: ${rounds} of both socks, ${stitches} stitches, and knit them again.`,
   hook: (/** @type {Text} */ columns, /** @type {Text} */ stitches) =>
     `Or mend it where it is: at either edge of each knit rib drop one stitch down to the wrong round and hook it up again the other way, purl for knit and knit for purl. That is ${columns} columns on both socks, ${stitches} stitches, one column at a time.`,
+  hookAll: (/** @type {Text} */ columns, /** @type {Text} */ stitches) =>
+    `Mended where it is, every stitch would be dropped down to the wrong round and hooked up again the other way: all ${columns} columns of both socks, ${stitches} stitches, one column at a time. To unpick is easier.`,
 };
 
 export const lostFields = {
@@ -106,6 +111,8 @@ export const lostProblems = {
     `The rib steps over every ${max} rounds: look for a later step, and count from there.`,
   beyond_rib: (/** @type {Record<string, Text>} */ { max }) =>
     `Before the cuff it can be ${max} at most: count again.`,
+  beyond_cuff: (/** @type {Record<string, Text>} */ { max }) =>
+    `From there to the edge of the cuff there are ${max} rounds: count again from the last step, in a straight rib from where it begins.`,
   never_moves: () =>
     'This rib is straight: say 0 steps, and count the rounds from where the rib begins.',
   place_not_reached: () =>

@@ -4,6 +4,8 @@ import { lostProblems } from './lost.js';
 
 /** @typedef {Record<string, string>} Figures */
 
+const plainNumber = 'a plain number';
+
 /** @type {Record<string, (figures: Figures) => string>} */
 export const problemWords = {
   ...lostProblems,
@@ -12,10 +14,10 @@ export const problemWords = {
   ambiguous_number: ({ typed }) =>
     `“${typed}” can be read two ways. Leave out the sign between thousands.`,
   two_numbers: ({ typed }) => `“${typed}” is two numbers. A fraction is written 9 1/2.`,
-  unknown_unit: ({ units }) => `That unit is not known here. Known: ${units}.`,
+  unknown_unit: ({ units }) => `That unit is not known here. Known: ${units || plainNumber}.`,
   not_in_list: ({ item }) =>
     `“${item}” is not understood. Write one after the other, with commas between, as in the example below the field.`,
-  wrong_unit: ({ units }) => `That unit does not fit here. What fits: ${units}.`,
+  wrong_unit: ({ units }) => `That unit does not fit here. What fits: ${units || plainNumber}.`,
 
   // Told by the core, of the request.
   required: () => 'This is needed.',

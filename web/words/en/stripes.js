@@ -60,6 +60,7 @@ export const stripesWords = {
     changes: (/** @type {Text} */ n, /** @type {Text} */ more) =>
       `The colour changes ${n} a sock. Carried up inside, that costs next to nothing; cut at every change, ${more} more for the tails.`,
     times: (/** @type {number} */ n) => (n === 1 ? 'once' : `${n} times`),
+    one: 'It is all of one colour.',
     never: 'The stripe is longer than the sock: it never changes.',
   },
   leftovers: {
@@ -68,6 +69,10 @@ export const stripesWords = {
       joins === 0
         ? 'One lot makes the whole pair.'
         : `They make the pair with ${joins === 1 ? 'one join' : `${joins} joins`} a sock.`,
+    just: (/** @type {number} */ joins, /** @type {Text} */ margin, /** @type {Text} */ missing) =>
+      `They just make the pair${
+        joins === 0 ? '' : ` with ${joins === 1 ? 'one join' : `${joins} joins`} a sock`
+      }, without the margin${margin && ` of ${margin}`}: to keep it, ${missing} of a further yarn.`,
     inside: 'One could not be helped within the toe or the cuff.',
     insideMore: (/** @type {Text} */ n) => `${n} could not be helped within the toe or the cuff.`,
     short: (/** @type {Text} */ missing) =>
