@@ -36,6 +36,7 @@ import {
   pagesFor,
   pointToLink,
   say,
+  sayPass,
   serveWorkings,
   showChart,
   showKept,
@@ -111,6 +112,8 @@ function start() {
       socks: () => keeper.socks().map((sock) => ({ ...sock, plan: asking.planOf(sock.sheet) })),
       classLink: classAddress,
     });
+    const place = isKnitting() ? drawn?.place : undefined;
+    needles.follow(drawn && place ? sayPass(drawn.plan, place) : '');
   }
 
   /** What the address brings. What is her own stays kept beside it until she says otherwise. */
@@ -152,6 +155,7 @@ function start() {
   }
 
   const now = () => state;
+  const isKnitting = () => state.started !== undefined && state.moment === 'knit';
   /** @param {import('./state.js').Action} action */
   function act(action) {
     const before = state;
@@ -179,7 +183,7 @@ function start() {
     keep: keeper.keepWishes,
     act: (action) => act(action),
     show: () => draw(),
-    isKnitting: () => state.started !== undefined && state.moment === 'knit',
+    isKnitting,
   });
   keepReadingOrder(document);
   listenMoments(

@@ -72,14 +72,19 @@ export const roomFor = (place) =>
 /** Passes from the beginning. @param {Place} place */
 const stepsOf = ({ round, pass }) => round * passesOfRound + pass;
 
+// What was kept may have been changed by hand: no sock has more rounds than this.
+const mostRounds = 2000;
+
 /** @param {Begun} begun */
-const lastStep = ({ reply }) => reply.plan.totalRounds * passesOfRound;
+const lastRound = ({ reply: { plan } }) =>
+  isCount(plan.totalRounds) ? Math.min(plan.totalRounds, mostRounds) : mostRounds;
+
+/** @param {Begun} begun */
+const lastStep = (begun) => lastRound(begun) * passesOfRound;
 
 /** Of other rules the sock may have become shorter than it is knit. @param {Begun} begun @returns {Begun} */
 export const withinPlan = (begun) =>
-  stepsOf(begun) <= lastStep(begun)
-    ? begun
-    : { ...begun, round: begun.reply.plan.totalRounds, pass: 0 };
+  stepsOf(begun) <= lastStep(begun) ? begun : { ...begun, round: lastRound(begun), pass: 0 };
 
 /** @param {Begun} begun @param {number} step @param {number[]} trail @returns {Begun} */
 function moved(begun, step, trail) {
