@@ -37,6 +37,7 @@ import {
   pagesFor,
   pointToLink,
   say,
+  sayPass,
   serveWorkings,
   showChart,
   showKept,
@@ -113,6 +114,8 @@ function start() {
       socks: () => keeper.socks().map((sock) => ({ ...sock, plan: asking.planOf(sock.sheet) })),
       classLink: classAddress,
     });
+    const place = isKnitting() ? drawn?.place : undefined;
+    needles.follow(drawn && place ? sayPass(drawn.plan, place) : '');
   }
 
   /** What the address brings. What is her own stays kept beside it until she says otherwise. */
@@ -154,6 +157,7 @@ function start() {
   }
 
   const now = () => state;
+  const isKnitting = () => state.started !== undefined && state.moment === 'knit';
   /** @param {import('./state.js').Action} action */
   function act(action) {
     const before = state;
@@ -183,7 +187,7 @@ function start() {
     keep: keeper.keepWishes,
     act: (action) => act(action),
     show: () => draw(),
-    isKnitting: () => state.started !== undefined && state.moment === 'knit',
+    isKnitting,
   });
   keepReadingOrder(document);
   listenMoments(

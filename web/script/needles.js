@@ -19,6 +19,7 @@ export function openNeedles(document, { wishes: kept, keep, act, show, isKnittin
   const view = /** @type {Window} */ (document.defaultView);
   const voice = openVoice(view);
   let wishes = kept;
+  let isAwake = false;
   let isWakeRefused = false;
   let isMute = false;
   let said = '';
@@ -32,15 +33,32 @@ export function openNeedles(document, { wishes: kept, keep, act, show, isKnittin
   function fulfil(before) {
     document.documentElement.toggleAttribute('data-large', wishes.large);
     if (wishes.night !== before.night) setNight(document, wishes.night);
-    if (wishes.wake !== before.wake) wake(wishes.wake && isKnitting());
-    if (!wishes.aloud) {
-      voice.hush();
-      isMute = false;
-      said = '';
-    }
+  }
+
+  /** @param {boolean} isOn */
+  function keepAwake(isOn) {
+    if (isOn === isAwake) return;
+    isAwake = isOn;
+    wake(isOn);
+  }
+
+  /** Once, when it is come to. @param {string} text */
+  function read(text) {
+    if (text === said) return;
+    said = text;
+    const isSaid = text === '' || voice.say(text);
+    if (text === '') voice.hush();
+    if (isMute === !isSaid) return;
+    isMute = !isSaid;
+    show();
   }
 
   listenHands(document, act, isKnitting);
+  voice.whenKnown(() => {
+    if (!isMute) return;
+    said = '';
+    show();
+  });
   document.addEventListener('click', ({ target }) => {
     const button = target instanceof Element && target.closest('[data-wish]');
     if (!button) return;
@@ -59,11 +77,10 @@ export function openNeedles(document, { wishes: kept, keep, act, show, isKnittin
     wishes: () => wishes,
     device: () => ({ isWakeRefused, isMute }),
 
-    /** The pass in hand: said once, when it is come to. @param {string} text */
-    sayPass(text) {
-      if (!wishes.aloud || !isKnitting() || text === said) return;
-      said = text;
-      isMute = !voice.say(text);
+    /** At every drawing. @param {string} pass what is in hand, to be read aloud; '' where no begun sock is in sight */
+    follow(pass) {
+      keepAwake(wishes.wake && pass !== '');
+      read(wishes.aloud ? pass : '');
     },
   };
 }

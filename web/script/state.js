@@ -60,7 +60,7 @@ export { replyOfBegun } from './state/begun.js';
 export { windowOf } from './state/chart_window.js';
 export { isRecord } from './state/shape.js';
 export { isOfOne, lockOf } from './state/settled.js';
-export { beginning, isPlace, placeOf } from './state/place.js';
+export { beginning, isPlace, placeOf, withinPlan } from './state/place.js';
 export {
   fromSheet,
   isSameButPlace,

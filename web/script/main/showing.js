@@ -1,5 +1,6 @@
 // What the views are given, put together from all that knows a part of it.
 import { examplesLeft, tellGood, tellProblems, valuesOf } from '../form.js';
+import { withinPlan } from '../state.js';
 import { troubleText } from '../view.js';
 
 /** @typedef {import('../view/showing.js').Showing} Showing */
@@ -20,6 +21,8 @@ export function showingFor(good, { state, asking, scaleFor, copied, beside, need
   const { plan, request, isRemade } = good;
   const { started, system, shown, name } = state;
   const problems = tellProblems(asking.problems(), state);
+  // What was kept of it may be another plan than the one that is shown.
+  const place = started && withinPlan({ ...started, reply: good.reply });
   return {
     plan,
     request,
@@ -36,9 +39,9 @@ export function showingFor(good, { state, asking, scaleFor, copied, beside, need
     name,
     beside,
     isBegun: started !== undefined,
-    place: started,
-    atHand: started && {
-      place: started,
+    place,
+    atHand: place && {
+      place,
       isTimed: state.lapFrom !== undefined,
       isLate: Boolean(state.isLate),
       isKept,

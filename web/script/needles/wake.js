@@ -5,31 +5,46 @@ export function openWake({ navigator, document }, tell) {
   /** @type {WakeLockSentinel | undefined} */
   let lock;
   let isWished = false;
+  let isAsking = false;
+  const isSeen = () => document.visibilityState === 'visible';
+
+  function letGo() {
+    const held = lock;
+    lock = undefined;
+    void held?.release();
+  }
+
+  /** @param {WakeLockSentinel} given */
+  function hold(given) {
+    lock = given;
+    given.addEventListener('release', () => {
+      if (lock !== given) return;
+      lock = undefined;
+      // From a covered page the browser takes it back, and gives it again; in sight it has its reasons.
+      if (isSeen()) tell(true);
+    });
+  }
 
   async function ask() {
-    if (!isWished || lock || document.visibilityState !== 'visible') return;
+    // One at a time: of two that were given one would be held for ever.
+    if (!isWished || lock || isAsking || !isSeen()) return;
+    isAsking = true;
     try {
-      const asked = await navigator.wakeLock.request('screen');
-      // Switched off while the browser was thinking.
-      if (!isWished) return void asked.release();
-      lock = asked;
-      // The browser takes it back when the page is covered.
-      asked.addEventListener('release', () => {
-        if (lock === asked) lock = undefined;
-      });
+      hold(await navigator.wakeLock.request('screen'));
       tell(false);
     } catch {
-      tell(true);
+      if (isWished && isSeen()) tell(true);
     }
+    isAsking = false;
+    // Switched off while the browser was thinking.
+    if (!isWished) letGo();
   }
 
   document.addEventListener('visibilitychange', () => void ask());
   return (/** @type {boolean} */ isOn) => {
     isWished = isOn;
     if (isOn) return void ask();
-    const held = lock;
-    lock = undefined;
-    void held?.release();
+    letGo();
     tell(false);
   };
 }

@@ -15,7 +15,7 @@ import { isRecord } from './shape.js';
 /** @typedef {import('./begun.js').Begun} Begun */
 
 export const passesOfRound = 4;
-const most = { trail: 12, laps: 9, rounds: 2000 };
+const most = { trail: 12, laps: 9 };
 
 // Nobody knits three stitches a second: a lap that says so is somebody catching up with her taps. A lap takes more than
 // its two turns, and none takes a day.
@@ -72,16 +72,19 @@ export const roomFor = (place) =>
 /** Passes from the beginning. @param {Place} place */
 const stepsOf = ({ round, pass }) => round * passesOfRound + pass;
 
+// What was kept may have been changed by hand: no sock has more rounds than this.
+const mostRounds = 2000;
+
 /** @param {Begun} begun */
-const lastStep = ({ reply }) =>
-  // What was kept may have been changed by hand; then the page shows today's plan, and its end.
-  passesOfRound * (isCount(reply.plan.totalRounds) ? reply.plan.totalRounds : most.rounds);
+const lastRound = ({ reply: { plan } }) =>
+  isCount(plan.totalRounds) ? Math.min(plan.totalRounds, mostRounds) : mostRounds;
+
+/** @param {Begun} begun */
+const lastStep = (begun) => lastRound(begun) * passesOfRound;
 
 /** Of other rules the sock may have become shorter than it is knit. @param {Begun} begun @returns {Begun} */
 export const withinPlan = (begun) =>
-  stepsOf(begun) <= lastStep(begun)
-    ? begun
-    : { ...begun, round: begun.reply.plan.totalRounds, pass: 0 };
+  stepsOf(begun) <= lastStep(begun) ? begun : { ...begun, round: lastRound(begun), pass: 0 };
 
 /** @param {Begun} begun @param {number} step @param {number[]} trail @returns {Begun} */
 function moved(begun, step, trail) {
