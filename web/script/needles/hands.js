@@ -15,7 +15,7 @@ const withKeys = 'input, select, textarea, summary, button, a, [role="slider"], 
 /** Whoever was elsewhere on the page is brought to where she goes on. @param {Element} needles */
 function showAt(needles) {
   bringIntoView(needles);
-  const next = needles.querySelector('.next, .back');
+  const next = needles.querySelector('.next') ?? needles.querySelector('.back');
   if (next instanceof HTMLElement) next.focus({ preventScroll: true });
 }
 
