@@ -174,6 +174,8 @@ function start() {
     }
     asking.ask(state, action.type === 'turned' ? undefined : before);
     draw();
+    // What there is to do now stands above the button that was pressed.
+    if (action.type === 'begun' && action.started) document.defaultView?.scrollTo(0, 0);
     // A moment is said by its name; leaving a field, or coming back to the page, changes no answer.
     if (action.type === 'moment') clearTimeout(resting);
     else if (action.type !== 'left') sayLater(drawn);
