@@ -1,4 +1,5 @@
-// The states that the page is looked at in: as delivered, wrong, long, and before any swatch.
+// The states that the page is looked at in: as delivered, wrong, long, and before any swatch; and on the needles.
+import { begin } from './at_needles.mjs';
 import { goTo } from './open_page.mjs';
 
 const fill = async (page, fields) => {
@@ -26,6 +27,12 @@ export const states = {
     await page.getByRole('radio', { name: 'by shoe' }).check();
     await page.locator('#f-yarn-category').selectOption('1');
     await page.locator('#f-foot-shoe-size').fill('43');
+  },
+  begun: async (page) => {
+    await page.getByRole('radio', { name: 'by tape' }).check();
+    await begin(page);
+    // In mid-round, one pass done and one taken back.
+    for (const pass of [0, 1, 2, 2]) await page.locator('.work-pass').nth(pass).click();
   },
 };
 

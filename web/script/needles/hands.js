@@ -47,7 +47,8 @@ export function listenHands(document, act, isKnitting) {
     // An arrow means nothing to a button; space presses it.
     if (own && (key === ' ' || !own.matches('button'))) return;
     event.preventDefault();
-    go(keys[key]);
+    // Held down it is one tap still.
+    if (!event.repeat) go(keys[key]);
   });
 
   // Most browsers pass these on only while the page plays a sound; reading aloud is none to some of them.

@@ -6,7 +6,7 @@ const turned = new WeakSet();
 
 /** @param {Document} document @param {boolean} isOn */
 export function setNight(document, isOn) {
-  document.documentElement.style.colorScheme = isOn ? 'dark' : '';
+  document.documentElement.toggleAttribute('data-night', isOn);
   for (const sheet of document.styleSheets) {
     for (const rule of sheet.cssRules) {
       if (!(rule instanceof CSSMediaRule)) continue;

@@ -39,7 +39,7 @@ function viewPasses(h, { plan }, run, { place }) {
         'button',
         {
           type: 'button',
-          class: `pass ${state} of-${sock.toLowerCase()}`,
+          class: `work-pass ${state} of-${sock.toLowerCase()}`,
           'data-place': `${place.round} ${to}`,
           'aria-pressed': String(pass < place.pass),
           ...(state === 'now' ? { 'aria-current': 'step' } : {}),
@@ -73,9 +73,11 @@ function viewAhead(h, { system }, { told, place }) {
     [words.toGo, figures.yarn(toGoM.pair)],
     [
       words.hours,
-      `${formatTime(pace.minutesToGo)} ${words.hoursBy(formatNumber(pace.stitchesPerMinute))}${
-        laps > 0 ? words.timed(drawingWords.rounds(laps)) : ''
-      }`,
+      told.allDone
+        ? ''
+        : `${formatTime(pace.minutesToGo)} ${words.hoursBy(formatNumber(pace.stitchesPerMinute))}${
+            laps > 0 ? words.timed(drawingWords.rounds(laps)) : ''
+          }`,
     ],
   ];
   /** @type {Array<{ kind: string, round: number, inRounds: number }>} */

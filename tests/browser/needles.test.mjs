@@ -1,0 +1,295 @@
+// On the needles: the round in hand pass by pass, held against the lines of the reply and the core's own place.
+import assert from 'node:assert/strict';
+import { after, before, test } from 'node:test';
+
+import {
+  begin,
+  linesOf,
+  placeIn,
+  placeOf,
+  planOf,
+  readKept,
+  readView,
+  standAt,
+  workOf,
+  workTold,
+} from './at_needles.mjs';
+import { again, goTo, openBrowser, press } from './open_page.mjs';
+
+let open;
+let end;
+before(async () => ({ open, end } = await openBrowser()));
+after(() => end());
+
+async function openBegun(options, fields = {}) {
+  const { page, seen } = await open(options);
+  await page.locator('.finer > summary').click();
+  for (const [id, value] of Object.entries(fields)) await page.locator(id).selectOption(value);
+  await begin(page);
+  assert.equal(await page.evaluate(() => scrollY), 0);
+  return { page, seen };
+}
+
+const next = (page) => page.locator('.work-bar .next').click();
+const back = (page) => page.locator('.work-bar .back').click();
+const tapPass = (page, pass) => page.locator('.work-pass').nth(pass).click();
+
+/** Every round from here on by the arrow key, as it stands there. */
+const walk = (page, rounds) =>
+  page.evaluate((count) => {
+    const key = { key: 'ArrowRight', bubbles: true, cancelable: true };
+    return Array.from({ length: count }, () => {
+      const works = [...document.querySelectorAll('.work-pass .work')].map(
+        (work) => work.textContent,
+      );
+      for (let pass = 0; pass < 4; pass += 1)
+        document.body.dispatchEvent(new KeyboardEvent('keydown', key));
+      return works;
+    });
+  }, rounds);
+
+for (const [name, fields] of Object.entries({
+  'the example': {},
+  'a mirrored pair': { '#f-rib-lean': 'mirrored' },
+  'a left and a right toe': { '#f-toe-shape': 'left-right' },
+})) {
+  test(`${name}: each pass of the toe and of the rib's first moves is its half of the reply's line`, async () => {
+    const { page, seen } = await openBegun({}, fields);
+    const plan = await planOf(page);
+    const lines = linesOf(plan);
+    assert.equal(lines.length, plan.totalRounds);
+    const rounds = plan.toe.rounds + 3 * plan.rib.roundsPerShift;
+    const told = await walk(page, rounds);
+    told.forEach((works, round) => {
+      const is = workOf(lines[round]);
+      const worked = works.map((text, pass) => workTold(text, is[pass].length));
+      assert.deepEqual(worked, is, `round ${round + 1}: ${works.join(' | ')}`);
+    });
+    // What the table claims to hold is in these rounds.
+    assert.ok(told.some(([first]) => /M1R/.test(first)));
+    assert.ok(told.some(([first]) => /p2/.test(first)));
+    const areTwo = told.some(([a, b, b2, a2]) => a !== b || a2 !== b2);
+    assert.equal(areTwo, name !== 'the example');
+    assert.deepEqual(await placeIn(page), [rounds, 0]);
+    assert.deepEqual(seen.errors, []);
+    assert.deepEqual(seen.violations, []);
+  });
+}
+
+test('the passes stand in the order they are worked, a turn after each two', async () => {
+  const { page } = await openBegun();
+  const view = await readView(page);
+  assert.deepEqual(
+    view.passes.map(({ which }) => which),
+    ['A first half', 'B first half', 'B second half', 'A second half'],
+  );
+  assert.deepEqual(view.order, ['A', 'B', 'turn', 'B', 'A', 'turn']);
+  assert.equal(view.round, 'Round 1 of 120');
+});
+
+test('nothing of it is there before a sock is begun, nor once it is not begun after all', async () => {
+  const { page } = await open();
+  await goTo(page, 'Knit');
+  assert.equal(await page.locator('.needles').isVisible(), false);
+  await page.keyboard.press('ArrowRight');
+  await begin(page);
+  assert.deepEqual(await placeIn(page), [0, 0]);
+  await press(page, 'not begun after all');
+  assert.equal(await page.locator('.needles').isVisible(), false);
+});
+
+test('the big button goes a pass on, over the end of a round, and back goes one back', async () => {
+  const { page } = await openBegun();
+  assert.equal(await page.locator('.work-bar .back').getAttribute('aria-disabled'), 'true');
+  await page.locator('.work-bar .back').click({ force: true });
+  assert.deepEqual(await placeIn(page), [0, 0]);
+  for (const [pass, name] of ['A, first half', 'B, first half', 'B, second half'].entries()) {
+    assert.equal(await page.locator('.work-bar .next').getAttribute('aria-label'), `${name}: done`);
+    await next(page);
+    assert.deepEqual(await placeIn(page), [0, pass + 1]);
+    const { passes } = await readView(page);
+    const is = (one) => passes.map((shown) => shown[one]);
+    assert.deepEqual(
+      is('isPressed'),
+      [0, 1, 2, 3].map((one) => one <= pass),
+    );
+    assert.deepEqual(
+      is('isNow'),
+      [0, 1, 2, 3].map((one) => one === pass + 1),
+    );
+    assert.deepEqual(
+      is('state'),
+      [0, 1, 2, 3].map((one) => (one <= pass ? 'done' : one === pass + 1 ? 'now' : '')),
+    );
+  }
+  await next(page);
+  assert.deepEqual(await placeIn(page), [1, 0]);
+  assert.equal((await readView(page)).round, 'Round 2 of 120');
+  await back(page);
+  assert.deepEqual(await placeIn(page), [0, 3]);
+  // The place is kept at every tap.
+  await again(page);
+  assert.deepEqual(await placeIn(page), [0, 3]);
+  assert.equal((await readView(page)).passes[3].isNow, true);
+});
+
+test('a tap on a pass says it is done and all before it; on the last one done takes it back', async () => {
+  const { page } = await openBegun();
+  await tapPass(page, 2);
+  assert.deepEqual(await placeIn(page), [0, 3]);
+  await tapPass(page, 0);
+  assert.deepEqual(await placeIn(page), [0, 1]);
+  await tapPass(page, 0);
+  assert.deepEqual(await placeIn(page), [0, 0]);
+  await tapPass(page, 3);
+  assert.deepEqual(await placeIn(page), [1, 0]);
+  // Undone one by one, as they were made.
+  for (const place of [
+    [0, 0],
+    [0, 1],
+    [0, 3],
+    [0, 0],
+  ]) {
+    await press(page, 'undo the last tap');
+    assert.deepEqual(await placeIn(page), place);
+  }
+  assert.equal(await page.getByRole('button', { name: 'undo the last tap' }).count(), 0);
+});
+
+test('space and the arrows go on and back, and mean what they always do where they have a meaning', async () => {
+  const { page } = await openBegun();
+  const key = async (name, place) => {
+    await page.keyboard.press(name);
+    assert.deepEqual(await placeIn(page), place, name);
+  };
+  await page.evaluate(() => document.activeElement.blur());
+  await key(' ', [0, 1]);
+  assert.equal(await page.evaluate(() => scrollY), 0);
+  await key('ArrowRight', [0, 2]);
+  await key('ArrowLeft', [0, 1]);
+  for (const name of ['Control+ArrowRight', 'Alt+ArrowUp', 'Shift+ArrowRight', 'Meta+ArrowLeft'])
+    await key(name, [0, 1]);
+  // A key held down is one tap.
+  await page.keyboard.down('ArrowRight');
+  await page.keyboard.down('ArrowRight');
+  await page.keyboard.up('ArrowRight');
+  assert.deepEqual(await placeIn(page), [0, 2]);
+  await page.locator('#chart-from').focus();
+  await key('ArrowLeft', [0, 2]);
+  await key('ArrowRight', [0, 2]);
+  await page.getByRole('navigation').getByRole('link', { name: 'Knit', exact: true }).focus();
+  await key('ArrowRight', [0, 2]);
+  await key(' ', [0, 2]);
+  const fold = page.locator('#measured');
+  await fold.locator('summary').first().focus();
+  await key('ArrowRight', [0, 2]);
+  await key(' ', [0, 2]);
+  assert.equal(await fold.evaluate((one) => one.open), true);
+  // Space presses the button that has the focus; an arrow means nothing to it.
+  await page.locator('.work-bar .back').focus();
+  await key(' ', [0, 1]);
+  await key('ArrowRight', [0, 2]);
+  await goTo(page, 'Count');
+  await page.evaluate(() => document.activeElement.blur());
+  await key('ArrowRight', [0, 2]);
+  await key(' ', [0, 2]);
+});
+
+/** The first number in a text. */
+const numberIn = (text) => Number(/[\d.]+/.exec(text.replace(',', ''))[0]);
+const hours = (text) =>
+  Number(/(\d+) h/.exec(text)?.[1] ?? 0) * 60 + Number(/(\d+) min/.exec(text)?.[1] ?? 0);
+
+test('counts, metres, hours and what comes next are what the core says of the place', async () => {
+  const { page } = await openBegun();
+  const plan = await planOf(page);
+  for (const place of [
+    [0, 0],
+    [6, 1],
+    [16, 3],
+    [40, 2],
+    [111, 0],
+    [119, 3],
+    [120, 0],
+  ]) {
+    await standAt(page, ...place);
+    const is = placeOf(plan, place);
+    const { facts, ahead } = await readView(page);
+    const [a, b = a] = facts['yarn used, A and B'].split(', ').map(numberIn);
+    assert.ok(Math.abs(a - is.usedM.a) <= 0.5, `${place}: ${a}, ${is.usedM.a}`);
+    assert.ok(Math.abs(b - is.usedM.b) <= 0.5, `${place}: ${b}, ${is.usedM.b}`);
+    const toGo = numberIn(facts['yarn still to go, the pair']);
+    assert.ok(Math.abs(toGo - is.toGoM.pair) <= 1, `${place}: ${toGo}, ${is.toGoM.pair}`);
+    const stitches = facts['stitches on each sock'];
+    assert.equal(stitches, is.allDone ? undefined : String(is.stitches));
+    const time = facts['time still to go'];
+    if (is.allDone) assert.equal(time, undefined);
+    else {
+      assert.match(time, new RegExp(`at ${is.pace.stitchesPerMinute} stitches a minute`));
+      // Told to 5 minutes and no less, from 3 hours on to half an hour, from 10 on to the hour.
+      const least = is.pace.minutesToGo < 180 ? 5 : is.pace.minutesToGo < 570 ? 15 : 30;
+      assert.ok(Math.abs(hours(time) - is.pace.minutesToGo) <= least, `${place}: ${time}`);
+    }
+    const when = { bindOff: /now|after (this|\d+)/ };
+    assert.equal(ahead.length, is.next.length);
+    is.next.forEach(({ kind, round, inRounds }, i) => {
+      if (kind === 'bindOff') {
+        assert.match(ahead[i], when.bindOff);
+        if (inRounds > 1) assert.match(ahead[i], new RegExp(`after ${inRounds} more rounds`));
+      } else if (inRounds > 1)
+        assert.match(ahead[i], new RegExp(`in ${inRounds} rounds, at round ${round}$`));
+      else
+        assert.match(
+          ahead[i],
+          inRounds === 0 ? /this round$/ : new RegExp(`next round, ${round}$`),
+        );
+    });
+  }
+});
+
+test('the strip is marked where the knitting stands', async () => {
+  const { page } = await openBegun();
+  const mark = () =>
+    page.evaluate(() => {
+      const strip = [...document.querySelectorAll('.strip')].find((one) => one.checkVisibility());
+      return {
+        part: strip.querySelector('.knit').getAttribute('width') / strip.viewBox.baseVal.width,
+        x: Number(/M([\d.]+)/.exec(strip.querySelector('.here').getAttribute('d'))[1]),
+        wide: strip.viewBox.baseVal.width,
+        name: strip.getAttribute('aria-label'),
+      };
+    });
+  for (const [round, pass] of [
+    [0, 3],
+    [30, 0],
+    [120, 0],
+  ]) {
+    await standAt(page, round, pass);
+    const { part, x, wide, name } = await mark();
+    assert.ok(Math.abs(part - round / 120) < 1e-3);
+    assert.ok(Math.abs(x / wide - round / 120) < 1e-3);
+    assert.match(name, new RegExp(`\\b${round} are knit`));
+  }
+});
+
+test('once all is knit there is no pass to go on to; the bind-off is said, and a tap too many taken back', async () => {
+  const { page, seen } = await openBegun();
+  await standAt(page, 119, 3);
+  await next(page);
+  assert.deepEqual(await placeIn(page), [120, 0]);
+  const view = await readView(page);
+  assert.match(view.round, /^All rounds are knit: bind off/);
+  assert.notEqual(view.stage, '');
+  assert.deepEqual(view.passes, []);
+  assert.equal(view.next, '');
+  await page.evaluate(() => document.activeElement.blur());
+  await page.keyboard.press('ArrowRight');
+  await page.keyboard.press(' ');
+  assert.deepEqual(await placeIn(page), [120, 0]);
+  const { taps } = await readKept(page);
+  assert.equal(taps, 1);
+  await back(page);
+  assert.deepEqual(await placeIn(page), [119, 3]);
+  assert.equal((await readView(page)).passes.length, 4);
+  assert.deepEqual(seen.errors, []);
+});

@@ -1,0 +1,388 @@
+// What the device does while one knits: screen, letters, light, voice, a clock, a headset's keys; each by a stand-in that
+// tells what it was asked.
+import assert from 'node:assert/strict';
+import { after, before, test } from 'node:test';
+
+import { begin, placeIn, placeOf, planOf, readKept, readView, standAt } from './at_needles.mjs';
+import { again, goTo, openBrowser, press } from './open_page.mjs';
+
+let open;
+let end;
+before(async () => ({ open, end } = await openBrowser()));
+after(() => end());
+
+async function openBegun(options) {
+  const { page, seen } = await open(options);
+  await begin(page);
+  return { page, seen };
+}
+
+const wish = (page, name) => page.getByRole('button', { name, exact: true });
+const isOn = async (page, name) => (await wish(page, name).getAttribute('aria-pressed')) === 'true';
+const next = (page) => page.locator('.work-bar .next').click();
+const sizeOf = (page, css) =>
+  page.evaluate((one) => parseFloat(getComputedStyle(document.querySelector(one)).fontSize), css);
+
+for (const width of [320, 1280]) {
+  test(`${width} px: the line now is large enough for arm's length, and larger when that is wished`, async () => {
+    const { page } = await openBegun({ viewport: { width, height: 740 } });
+    const line = '.work-pass.now .work';
+    const size = await sizeOf(page, line);
+    assert.ok(size >= 28, `${size}`);
+    await wish(page, 'larger letters').click();
+    assert.ok((await sizeOf(page, line)) >= size * 1.25);
+    await wish(page, 'larger letters').click();
+    assert.equal(await sizeOf(page, line), size);
+  });
+}
+
+test('wishes are the device’s: kept over a reload, whatever the sock; timing is not kept', async () => {
+  const { page } = await openBegun();
+  for (const name of ['larger letters', 'dark', 'time my rounds']) await wish(page, name).click();
+  await again(page);
+  for (const [name, is] of Object.entries({
+    'larger letters': true,
+    dark: true,
+    'keep the screen awake': false,
+    'read aloud': false,
+    'time my rounds': false,
+  }))
+    assert.equal(await isOn(page, name), is, name);
+  assert.equal(await page.locator('html[data-large]').count(), 1);
+  await goTo(page, 'Count');
+  await press(page, 'another sock from this one');
+  await begin(page);
+  assert.equal(await isOn(page, 'larger letters'), true);
+});
+
+/** Lightness of a computed colour, as WCAG 2.2 reckons it; and the contrast of two. */
+function lightness(colour) {
+  const [r, g, b] = colour.match(/[\d.]+/g).map((part) => {
+    const x = Number(part) / 255;
+    return x <= 0.04045 ? x / 12.92 : ((x + 0.055) / 1.055) ** 2.4;
+  });
+  return 0.2126 * r + 0.7152 * g + 0.0722 * b;
+}
+const contrast = (one, other) => {
+  const [dark, light] = [lightness(one), lightness(other)].sort((x, y) => x - y);
+  return (light + 0.05) / (dark + 0.05);
+};
+
+const colours = (page) =>
+  page.evaluate(() => {
+    const of = (css) => getComputedStyle(document.querySelector(css));
+    return {
+      paper: of('body').backgroundColor,
+      ink: of('body').color,
+      sheet: of('.work-pass.now').backgroundColor,
+      line: of('.work-pass.now').color,
+      later: of('.work-pass.later').color,
+      button: of('.work-bar .next').backgroundColor,
+      onButton: of('.work-bar .next').color,
+      scheme: of(':root').colorScheme,
+    };
+  });
+
+test('dark by choice in a light system: the dark colours, readable; on paper black on white as ever', async () => {
+  const { page } = await openBegun({ colorScheme: 'light' });
+  const light = await colours(page);
+  await wish(page, 'dark').click();
+  const dark = await colours(page);
+  await page.emulateMedia({ colorScheme: 'dark' });
+  // The very ones of a dark system.
+  assert.deepEqual(await colours(page), dark);
+  await page.emulateMedia({ colorScheme: 'light' });
+  assert.ok(lightness(dark.paper) < 0.05 && lightness(light.paper) > 0.8);
+  for (const [one, other] of [
+    ['ink', 'paper'],
+    ['line', 'sheet'],
+    ['later', 'paper'],
+    ['onButton', 'button'],
+  ])
+    assert.ok(contrast(dark[one], dark[other]) >= 4.5, `${one} on ${other}`);
+  assert.equal(dark.scheme, 'dark');
+  await page.emulateMedia({ media: 'print' });
+  const printed = await colours(page);
+  assert.ok(lightness(printed.paper) > 0.99, printed.paper);
+  assert.ok(lightness(printed.ink) < 0.01, printed.ink);
+  assert.equal(printed.scheme, 'light');
+  await page.emulateMedia({ media: 'screen' });
+  await wish(page, 'dark').click();
+  assert.deepEqual(await colours(page), light);
+});
+
+/** Stands in for the lock: `isRefusing` is the browser's mind. */
+function fakeLock() {
+  globalThis.lock = { asked: 0, held: 0, isRefusing: sessionStorage.getItem('refuse') !== null };
+  const { lock } = globalThis;
+  globalThis.setSeen = (isSeen) => {
+    Object.defineProperty(document, 'visibilityState', {
+      configurable: true,
+      get: () => (isSeen ? 'visible' : 'hidden'),
+    });
+    if (!isSeen) globalThis.lock.takeBack?.();
+    document.dispatchEvent(new Event('visibilitychange'));
+  };
+  Object.defineProperty(navigator, 'wakeLock', {
+    value: {
+      async request(kind) {
+        lock.asked += 1;
+        if (kind !== 'screen') throw new TypeError(kind);
+        if (lock.isRefusing) throw new DOMException('', 'NotAllowedError');
+        const one = new EventTarget();
+        lock.held += 1;
+        let isHeld = true;
+        one.release = async () => {
+          if (!isHeld) return;
+          isHeld = false;
+          lock.held -= 1;
+          one.dispatchEvent(new Event('release'));
+        };
+        lock.takeBack = one.release;
+        return one;
+      },
+    },
+  });
+}
+const lockNow = (page) =>
+  page.evaluate(async () => {
+    await new Promise((resolve) => setTimeout(resolve));
+    const { asked, held } = globalThis.lock;
+    return { asked, held };
+  });
+
+test('the screen is kept awake while a begun sock is in sight, and asked for again after it was covered', async () => {
+  const { page } = await openBegun({ before: fakeLock });
+  assert.deepEqual(await lockNow(page), { asked: 0, held: 0 });
+  await wish(page, 'keep the screen awake').click();
+  assert.deepEqual(await lockNow(page), { asked: 1, held: 1 });
+  await next(page);
+  assert.deepEqual(await lockNow(page), { asked: 1, held: 1 });
+  await page.evaluate(() => globalThis.setSeen(false));
+  assert.deepEqual(await lockNow(page), { asked: 1, held: 0 });
+  await page.evaluate(() => globalThis.setSeen(true));
+  assert.deepEqual(await lockNow(page), { asked: 2, held: 1 });
+  await goTo(page, 'Count');
+  assert.deepEqual(await lockNow(page), { asked: 2, held: 0 });
+  await page.evaluate(() => (globalThis.setSeen(false), globalThis.setSeen(true)));
+  assert.deepEqual(await lockNow(page), { asked: 2, held: 0 });
+  await goTo(page, 'Knit');
+  assert.deepEqual(await lockNow(page), { asked: 3, held: 1 });
+  await wish(page, 'keep the screen awake').click();
+  assert.deepEqual(await lockNow(page), { asked: 3, held: 0 });
+  // On, off and on while the browser thinks: one lock, and one that is let go.
+  await page.evaluate(() => {
+    for (let times = 0; times < 3; times += 1) document.querySelector('[data-wish="wake"]').click();
+  });
+  assert.equal((await lockNow(page)).held, 1);
+  await press(page, 'not begun after all');
+  assert.equal((await lockNow(page)).held, 0);
+});
+
+test('the wish is fulfilled anew when the page is opened with the sock in sight', async () => {
+  const { page } = await openBegun({ before: fakeLock });
+  await wish(page, 'keep the screen awake').click();
+  await again(page);
+  assert.deepEqual(await lockNow(page), { asked: 1, held: 1 });
+});
+
+test('a lock that is refused, or taken back in sight, is told', async () => {
+  const { page, seen } = await openBegun({ before: fakeLock });
+  const told = page.getByText('would not keep the screen awake');
+  await page.evaluate(() => (globalThis.lock.isRefusing = true));
+  await wish(page, 'keep the screen awake').click();
+  await told.waitFor();
+  await page.evaluate(() => {
+    globalThis.lock.isRefusing = false;
+    globalThis.setSeen(false);
+    globalThis.setSeen(true);
+  });
+  await told.waitFor({ state: 'detached' });
+  await page.evaluate(() => globalThis.lock.takeBack());
+  await told.waitFor();
+  await wish(page, 'keep the screen awake').click();
+  await told.waitFor({ state: 'detached' });
+  assert.deepEqual(seen.errors, []);
+});
+
+test('a browser that knows no lock is told of, and nothing else fails', async () => {
+  const { page, seen } = await openBegun({
+    before: () => Object.defineProperty(navigator, 'wakeLock', { value: undefined }),
+  });
+  await wish(page, 'keep the screen awake').click();
+  await page.getByText('would not keep the screen awake').waitFor();
+  await next(page);
+  assert.deepEqual(await placeIn(page), [0, 1]);
+  assert.deepEqual(seen.errors, []);
+});
+
+/** Stands in for the voices: one that asks somebody else, one of the device's own, one of another tongue. */
+function fakeVoice() {
+  const speech = new EventTarget();
+  globalThis.speech = Object.assign(speech, { said: [], hushed: 0, isLate: false });
+  const voices = [
+    { name: 'far', lang: 'en-GB', localService: false },
+    { name: 'other', lang: 'de-DE', localService: true },
+    { name: 'own', lang: 'en-US', localService: true },
+  ];
+  Object.assign(speech, {
+    voices,
+    getVoices: () => speech.voices,
+    speak: ({ text, voice }) => speech.said.push([voice?.name, text]),
+    cancel: () => (speech.hushed += 1),
+  });
+  Object.defineProperty(globalThis, 'speechSynthesis', { value: speech });
+  globalThis.SpeechSynthesisUtterance = class {
+    constructor(text) {
+      this.text = text;
+    }
+  };
+}
+const saidBy = (page) => page.evaluate(() => globalThis.speech.said);
+
+test('a pass is read aloud once, by a voice of the device’s own, and hushed when that is switched off', async () => {
+  const { page, seen } = await openBegun({ before: fakeVoice });
+  await standAt(page, 1);
+  assert.deepEqual(await saidBy(page), []);
+  const all = [
+    'Round 2. A, first half: knit 1, make one right, knit 6, make one left, knit 1.',
+    'B, first half: knit 1, make one right, knit 6, make one left, knit 1.',
+    'Turn. B, second half: knit 1, make one right, knit 6, make one left, knit 1.',
+    'A, second half: knit 1, make one right, knit 6, make one left, knit 1.',
+  ];
+  await wish(page, 'read aloud').click();
+  for (const [pass, text] of all.entries()) {
+    assert.deepEqual((await saidBy(page)).slice(pass), [['own', text]]);
+    // Whatever else is drawn, it is not said again.
+    await wish(page, 'larger letters').click();
+    if (pass < 3) await next(page);
+  }
+  assert.equal((await saidBy(page)).length, 4);
+  const hushed = () => page.evaluate(() => globalThis.speech.hushed);
+  const earlier = await hushed();
+  await wish(page, 'read aloud').click();
+  assert.equal(await hushed(), earlier + 1);
+  await next(page);
+  assert.equal((await saidBy(page)).length, 4);
+  await wish(page, 'read aloud').click();
+  assert.match(
+    (await saidBy(page)).at(-1)[1],
+    /^Round 3\. A, first half: knit 1, make one right, knit 8,/,
+  );
+  // Elsewhere there is nothing to read.
+  await goTo(page, 'Buy');
+  assert.ok((await hushed()) > earlier + 1);
+  assert.deepEqual(seen.errors, []);
+});
+
+test('at the end the bind-off is read', async () => {
+  const { page } = await openBegun({ before: fakeVoice });
+  await standAt(page, 119, 3);
+  await wish(page, 'read aloud').click();
+  await next(page);
+  assert.match((await saidBy(page)).at(-1)[1], /^All rounds are knit: bind off/);
+});
+
+test('without a voice of its own the device says so, until one is known', async () => {
+  const { page } = await openBegun({ before: fakeVoice });
+  const told = page.getByText('no voice of its own');
+  await page.evaluate(() => {
+    globalThis.speech.all = globalThis.speech.voices;
+    globalThis.speech.voices = globalThis.speech.voices.slice(0, 2);
+  });
+  await wish(page, 'read aloud').click();
+  await told.waitFor();
+  assert.deepEqual(await saidBy(page), []);
+  await page.evaluate(() => {
+    globalThis.speech.voices = globalThis.speech.all;
+    globalThis.speech.dispatchEvent(new Event('voiceschanged'));
+  });
+  await told.waitFor({ state: 'detached' });
+  assert.equal((await saidBy(page)).length, 1);
+});
+
+test('a browser that cannot speak says so, and nothing else fails', async () => {
+  const { page, seen } = await openBegun({
+    before: () => Object.defineProperty(globalThis, 'speechSynthesis', { value: undefined }),
+  });
+  await wish(page, 'read aloud').click();
+  await page.getByText('no voice of its own').waitFor();
+  await wish(page, 'read aloud').click();
+  assert.equal(await page.getByText('no voice of its own').count(), 0);
+  assert.deepEqual(seen.errors, []);
+});
+
+function fakeClock() {
+  const start = Date.now();
+  globalThis.later = 0;
+  Date.now = () => start + globalThis.later * 1000;
+}
+const wait = (page, seconds) => page.evaluate((more) => (globalThis.later += more), seconds);
+async function knitRound(page, seconds) {
+  for (let pass = 0; pass < 4; pass += 1) {
+    await wait(page, seconds / 4);
+    await next(page);
+  }
+}
+const lapsIn = async (page) => (await readKept(page)).laps;
+
+test('a round that is timed is a lap of its stitches, and the hours to go follow it', async () => {
+  const { page } = await openBegun({ before: fakeClock });
+  const plan = await planOf(page);
+  await wish(page, 'time my rounds').click();
+  await knitRound(page, 200);
+  const stitches = 2 * plan.rounds[0].stitches;
+  assert.deepEqual(await lapsIn(page), [[stitches, 200]]);
+  const place = placeOf(plan, [1, 0], { laps: [{ stitches, seconds: 200 }] });
+  assert.equal(place.pace.from, 'laps');
+  const told = (await readView(page)).facts['time still to go'];
+  assert.match(
+    told,
+    new RegExp(
+      `at ${Math.round(place.pace.stitchesPerMinute)} stitches a minute, timed over 1 round$`,
+    ),
+  );
+  assert.notEqual(place.pace.stitchesPerMinute, 15);
+  await knitRound(page, 260);
+  assert.equal((await lapsIn(page)).length, 2);
+});
+
+test('a step back, a jump and a late beginning spoil the lap, and the next round is one again', async () => {
+  const { page } = await openBegun({ before: fakeClock });
+  await next(page);
+  // Begun in mid-round: nobody knows when.
+  await wish(page, 'time my rounds').click();
+  for (let pass = 1; pass < 4; pass += 1) await next(page);
+  assert.deepEqual(await lapsIn(page), []);
+  await wait(page, 100);
+  await next(page);
+  await page.locator('.work-bar .back').click();
+  await knitRound(page, 200);
+  assert.deepEqual(await lapsIn(page), []);
+  await page.locator('.work-pass').nth(3).click();
+  await wait(page, 200);
+  await knitRound(page, 200);
+  assert.deepEqual(await lapsIn(page), []);
+  await knitRound(page, 220);
+  assert.equal((await lapsIn(page)).length, 1);
+  assert.equal((await lapsIn(page))[0][1], 220);
+});
+
+test('a headset’s keys go on and back, while a begun sock is in sight', async () => {
+  const { page } = await openBegun({
+    before: () => {
+      globalThis.keys = {};
+      const setActionHandler = (key, does) => (globalThis.keys[key] = does);
+      Object.defineProperty(navigator, 'mediaSession', { value: { setActionHandler } });
+    },
+  });
+  const pressKey = (key) => page.evaluate((one) => globalThis.keys[one]({ action: one }), key);
+  await pressKey('nexttrack');
+  await pressKey('nexttrack');
+  assert.deepEqual(await placeIn(page), [0, 2]);
+  await pressKey('previoustrack');
+  assert.deepEqual(await placeIn(page), [0, 1]);
+  await goTo(page, 'Buy');
+  await pressKey('nexttrack');
+  assert.deepEqual(await placeIn(page), [0, 1]);
+});
