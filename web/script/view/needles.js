@@ -182,7 +182,6 @@ export function viewNeedles(h, showing, atHand) {
             type: 'button',
             class: 'next',
             'data-hand': 'tapped',
-            'aria-label': words.nextOf(sock, half),
           },
           h('span', {}, `${sock} ${half}`),
           ' ',
