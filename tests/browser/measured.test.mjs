@@ -361,8 +361,8 @@ test('of a sock that is knit by the page the rounds done are known, and asked no
   await page.locator('#yarn-left > summary').click();
   await typeInto(page, 'f-needles-gramsLeftA', '30');
   assert.equal(await page.locator('#f-needles-roundsDone').isVisible(), false);
-  const before = await page.textContent('[data-view="yarn-left"]');
+  const early = await page.textContent('[data-view="yarn-left"]');
   await tapOften(page, 4 * 4);
-  const after = await page.textContent('[data-view="yarn-left"]');
-  assert.notEqual(after, before);
+  const later = await page.textContent('[data-view="yarn-left"]');
+  assert.notEqual(later, early);
 });
