@@ -1,11 +1,10 @@
 // Where one looks while one knits: the round when the sock is begun, and always the pass in hand.
-import { bringIntoView } from '../frame.js';
-
 /** @param {Document} document */
 export function showNeedles(document) {
   const place = document.getElementById('needles');
   if (!place) return;
-  bringIntoView(place);
+  // It stands first in its moment.
+  document.defaultView?.scrollTo(0, 0);
   /** @type {HTMLElement | null} */ (place.querySelector('.next'))?.focus({ preventScroll: true });
 }
 
