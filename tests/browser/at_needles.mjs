@@ -101,3 +101,8 @@ export const readView = (page) =>
       next: texts('.work-bar .next').join(''),
     };
   });
+
+/** A wish of the device, as it is pressed. */
+export const wish = (page, name) => page.getByRole('button', { name, exact: true });
+
+export const next = (page) => page.locator('.work-bar .next').click();
