@@ -144,7 +144,7 @@ test('a second tab follows, and a tap on a page that is behind counts nowhere', 
   assert.equal(await stepShown(other), 10);
   await tap(page);
   await other.waitForFunction(
-    () => document.querySelectorAll('.pass[aria-pressed="true"]').length === 3,
+    () => document.querySelectorAll('.work-pass[aria-pressed="true"]').length === 3,
   );
   await tap(other);
   assert.equal(await stepShown(other), 12);

@@ -24,7 +24,7 @@ const oneIn = (times) => any(times) === 0;
 /** One pass on, by whatever hand is free. */
 const tapping = [
   (page) => page.locator('[data-hand="tapped"]').click(),
-  (page) => page.locator('.pass.now').click(),
+  (page) => page.locator('.work-pass.now').click(),
   async (page) => {
     await page.evaluate(() => document.activeElement.blur());
     await page.keyboard.press('Space');

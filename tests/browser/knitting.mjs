@@ -19,7 +19,7 @@ export const tapOften = (page, times) =>
 export const stepShown = (page) =>
   page.evaluate(() => {
     const [round, all] = document.querySelector('.work-round').textContent.match(/\d+/g) ?? [];
-    const done = document.querySelectorAll('.pass[aria-pressed="true"]').length;
+    const done = document.querySelectorAll('.work-pass[aria-pressed="true"]').length;
     return all === undefined ? Infinity : (Number(round) - 1) * 4 + done;
   });
 

@@ -165,10 +165,10 @@ test('what a page of version 3 kept, in the middle of a round, is there still', 
   const { page } = await open();
   await leave(page, 'twinround/sock/1', keptBy(3));
   assert.match(await page.textContent('.work-round'), /Round 58 of 119/);
-  assert.equal(await page.locator('.pass[aria-pressed="true"]').count(), 2);
+  assert.equal(await page.locator('.work-pass[aria-pressed="true"]').count(), 2);
   assert.match(await page.textContent('.work-facts'), /timed over 2 rounds/);
   await press(page, 'undo the last tap');
-  assert.equal(await page.locator('.pass[aria-pressed="true"]').count(), 1);
+  assert.equal(await page.locator('.work-pass[aria-pressed="true"]').count(), 1);
 });
 
 test('a full disk while an earlier page’s sock is brought over loses nothing', async () => {

@@ -10,7 +10,7 @@ export function showNeedles(document) {
 
 /** Above the bar that lies over the page's end, after a tap of her own. @param {Document} document */
 export function keepPassInSight(document) {
-  const pass = document.querySelector('.pass.now')?.getBoundingClientRect();
+  const pass = document.querySelector('.work-pass.now')?.getBoundingClientRect();
   const bar = document.querySelector('.work-bar')?.getBoundingClientRect();
   const view = document.defaultView;
   if (!pass || !bar || !view || bar.bottom < 0 || bar.top > view.innerHeight) return;
