@@ -60,8 +60,9 @@ struct PlanRequest {
   std::optional<int> stitch_count;
   double stitches_per_minute = kLearnerPace;
   double yarn_margin = 0.10;
-  // From the sock on the needles; no asker writes them, core/knitting does. The gauge in stockinette,
-  // known better than by swatch or label; and the toe as it is knit, for the count that it ends on.
+  // From the sock on the needles; no asker writes them, core/knitting does. The gauge in
+  // stockinette, known better than by swatch or label; and the toe as it is knit, for the count
+  // that it ends on.
   std::optional<Gauge> known_gauge;
   std::optional<Toe> known_toe;
 };
