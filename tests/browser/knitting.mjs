@@ -39,3 +39,23 @@ export async function settled(page) {
   await page.waitForFunction(() => document.documentElement.hasAttribute('data-noted'));
   await page.locator('.work-round').waitFor();
 }
+
+/** The place in the sheet as the browser keeps it, be it on the disk or not. */
+export const keptPlace = (page) =>
+  page.evaluate(() => {
+    const [, text] =
+      Object.entries(localStorage).find(([name]) => name.startsWith('twinround/sock/')) ?? [];
+    const { round, pass, taps } = JSON.parse(text ?? '{}').started ?? {};
+    return round === undefined ? undefined : { round, pass, taps };
+  });
+
+/** Until so many passes of the round in hand are done. */
+export const untilDone = (page, passes) =>
+  page.waitForFunction(
+    (count) => document.querySelectorAll('.work-pass[aria-pressed="true"]').length === count,
+    passes,
+  );
+
+/** Until the last tap is on the disk. */
+export const untilKept = (page) =>
+  page.waitForFunction(() => !document.documentElement.hasAttribute('data-unnoted'));

@@ -1,6 +1,6 @@
 // Asks the core about a sock, as its draft has it or as it was begun.
 import { besidePieces, besidePlaces, besideRequests } from './ask/beside.js';
-import { placeRequest } from './ask/place.js';
+import { askPlace } from './ask/place.js';
 import { gatherProblems, readBeside, readDraft } from './form.js';
 import { replyOfBegun, startState } from './state.js';
 
@@ -87,16 +87,6 @@ const askBeside =
     const reply = told.length > 0 ? Object.assign({}, ...told) : undefined;
     return [question, { reply, problems: all }];
   };
-
-/**
- * What there is to say of the place a sock is knit to, by the plan that it was begun with.
- * @param {Answer} answer @param {Good} good
- */
-function askPlace(answer, { plan, request, state }) {
-  if (!state.started) return undefined;
-  const reply = answer('place', placeRequest(plan, request, state.started));
-  return reply.ok ? reply.place : undefined;
-}
 
 /** What the page has asked, and what it shows of the answers. */
 export function openAsking() {

@@ -16,13 +16,14 @@ import {
 import { listenForSaving } from './drawing_file.js';
 import { listenExports } from './export.js';
 import { standInFrame } from './frame.js';
-import { linkOf, linkOfClass, openLink } from './link.js';
+import { linkOf, linkOfClass } from './link.js';
+import { linkFollower } from './main/link.js';
 import { showingFor } from './main/showing.js';
 import { openNeedles } from './needles.js';
 import { watchOffline } from './offline.js';
 import { openKeeper } from './save.js';
-import { addressOf, fragmentOf, leaveLink, listenLinks, listenSharing } from './share.js';
-import { beginning, isUntouched, reduce, startState, windowOf } from './state.js';
+import { addressOf, leaveLink, listenLinks, listenSharing } from './share.js';
+import { beginning, isOfPlace, reduce, startState, windowOf } from './state.js';
 import {
   answerText,
   copiedText,
@@ -103,6 +104,8 @@ function start() {
 
   /** What is on the page. @type {ReturnType<typeof drawPlan>} */
   let drawn;
+  // In hand, in words, where a begun sock is in sight.
+  let pass = '';
   function draw() {
     showMoment(document, state.moment);
     beside = asking.beside(state);
@@ -115,39 +118,8 @@ function start() {
       classLink: classAddress,
     });
     const place = isKnitting() ? drawn?.place : undefined;
-    needles.follow(drawn && place ? sayPass(drawn.plan, place) : '');
-  }
-
-  /** What the address brings. What is her own stays kept beside it until she says otherwise. */
-  function followLink() {
-    const text = fragmentOf(document);
-    const answer = asking.answer();
-    if (!answer) return;
-    // Back from a link that was followed while the page was open.
-    if (text === '') {
-      keeping.endVisit();
-      return;
-    }
-    const opened = openLink(answer, text, keeper.own());
-    link = { badLink: opened.problem ?? '', made: opened.made };
-    if (!opened.sheet) {
-      draw();
-      return;
-    }
-    const { moment, system } = opened.sheet;
-    if (opened.isKnown) {
-      leaveLink(document);
-      keeping.endVisit();
-      act({ type: 'opened', sheet: { moment, system }, isLink: true });
-      return;
-    }
-    const own = keeper.own();
-    if (isUntouched(own)) {
-      leaveLink(document);
-      act({ type: 'opened', sheet: opened.sheet, isLink: true });
-      return;
-    }
-    keeping.visit(text, { ...startState(), ...opened.sheet });
+    pass = drawn && place ? sayPass(drawn.plan, place) : '';
+    needles.follow(pass);
   }
 
   /** Said aloud a while after the last change, and not for the page's opening. @param {import('./view/showing.js').Showing | undefined} showing */
@@ -169,17 +141,19 @@ function start() {
     // Of another sock than the one on the page now there is nothing to say.
     if (isOther && !isLink) link = { badLink: '' };
     if (action.type !== 'left') copied = undefined;
-    const place = keeper.keep(state);
+    const place = keeper.keep(state, action.type === 'followed');
     if (place) {
       state = reduce(state, { type: 'followed', place, isLate: true });
-      keeper.keep(state);
+      keeper.keep(state, true);
     }
     asking.ask(state, action.type === 'turned' ? undefined : before);
     draw();
     if (action.type === 'begun' && state.started) showNeedles(document);
     if (action.type === 'tapped') keepPassInSight(document);
-    // A moment is said by its name; leaving a field, or coming back to the page, changes no answer.
-    if (action.type === 'moment') clearTimeout(resting);
+    // A pass is said at once, by whoever reads it; a moment by its name; leaving a field, or coming back to the page, changes no answer.
+    const isPass = isOfPlace(action) && state.started !== before.started;
+    if (isPass && !needles.wishes().aloud) say(document, pass);
+    if (action.type === 'moment' || isOfPlace(action)) clearTimeout(resting);
     else if (action.type !== 'left') sayLater(drawn);
   }
   const needles = openNeedles(document, {
@@ -208,6 +182,16 @@ function start() {
       const since = new Date().toISOString();
       return good && { ...beginning, request: good.request, reply: good.reply, since };
     },
+  });
+  const followLink = linkFollower(document, {
+    answer: asking.answer,
+    own: keeper.own,
+    keeping,
+    act,
+    tell(said) {
+      link = said;
+    },
+    show: draw,
   });
   listenFile(document, keeping.openFile);
   listenLinks(document, followLink);
@@ -248,7 +232,7 @@ function start() {
   listenShelf(document, draw);
 
   // The fields are there before the module has started: what is typed meanwhile is kept, and asked then.
-  void startCore().then((core) => {
+  void Promise.all([startCore(), keeping.recalled]).then(([core]) => {
     if (!core.ok) {
       closeForm(document);
       showTrouble(document, troubleText(core.code));

@@ -64,7 +64,7 @@ export function openNeedles(document, { wishes: kept, keep, act, show, isKnittin
     if (!button) return;
     const isOn = button.getAttribute('aria-pressed') !== 'true';
     const name = button.getAttribute('data-wish');
-    if (name === 'timing') return act({ type: 'timed', isOn, now: Date.now() });
+    if (name === 'timed' || name === 'paused') return act({ type: name, isOn, now: Date.now() });
     const before = wishes;
     wishes = { ...wishes, [String(name)]: isOn };
     keep(wishes);

@@ -7,6 +7,7 @@ import { openStore } from './save/store.js';
 import { recallSock, rememberSock } from './save/tab.js';
 import { openVisits } from './save/visit.js';
 import {
+  isSameButBegun,
   isSameButPlace,
   isSameSock,
   isUntouched,
@@ -75,7 +76,7 @@ export function openKeeper(document) {
     badFile: '',
   };
 
-  const notes = openNotes(document, now, shelf);
+  const notes = openNotes(document, shelf, now);
 
   /** Mine, beside what another tab has made of the same sock. @param {State} state */
   function keepFork(state) {
@@ -83,6 +84,7 @@ export function openKeeper(document) {
     if (!question || isSameSock(question.mine, state)) return;
     question.fork ||= shelf.newId();
     shelf.put(question.fork, state);
+    notes.take(question.fork, state);
   }
 
   /** @param {State} state @returns {Place | undefined} where another tab has knit this very sock to */
@@ -93,7 +95,10 @@ export function openKeeper(document) {
     if (!theirs) return undefined;
     if (isSameButPlace(theirs, state)) {
       // A tap on a page that was behind is a tap on a place that is past: it counts nowhere.
-      if (isFurther(theirs, state)) return theirs.started && placeOf(theirs.started);
+      if (isFurther(theirs, state)) {
+        shelf.open(now.current);
+        return theirs.started && placeOf(theirs.started);
+      }
       shelf.put(now.current, state);
       return undefined;
     }
@@ -102,12 +107,23 @@ export function openKeeper(document) {
     return undefined;
   }
 
-  /** Whether another tab has but knit on with this sock. @param {NonNullable<Sheet>} theirs */
-  const isKnitOn = (theirs) =>
-    !now.visit &&
-    !now.question &&
-    isSameButPlace(theirs, now.latest) &&
-    !isSameSock(theirs, now.latest);
+  /**
+   * Another tab has but begun this sock, or knit on with it: nothing of one's own stands against that.
+   * @param {NonNullable<Sheet>} theirs @param {Hands['act']} act @returns {boolean} whether it is so
+   */
+  function follow(theirs, act) {
+    const { latest } = now;
+    if (now.visit || now.question || isSameSock(theirs, latest)) return false;
+    if (!isSameButBegun(theirs, latest)) return false;
+    if (!isSameButPlace(theirs, latest)) {
+      shelf.open(now.current);
+      act({ type: 'begun', started: theirs.started });
+    } else if (theirs.started && isFurther(theirs, latest)) {
+      shelf.open(now.current);
+      act({ type: 'followed', place: placeOf(theirs.started) });
+    } else shelf.put(now.current, latest);
+    return true;
+  }
 
   return {
     /** What was kept when the page was left. */
@@ -120,19 +136,23 @@ export function openKeeper(document) {
     /** Her own sock, be it on the page or not. */
     own: () => now.visit?.own ?? now.latest,
 
-    /** @param {State} state @returns {Place | undefined} where another tab has knit it to: that holds then */
-    keep(state) {
+    /**
+     * @param {State} state @param {boolean} [isFollowed] whether it stands so already
+     * @returns {Place | undefined} where another tab has knit it to: that holds then
+     */
+    keep(state, isFollowed = false) {
       if (state.lesson !== now.latest.lesson) store.put(lessonName, JSON.stringify(state.lesson));
       now.latest = state;
       now.badFile = '';
       now.opened = undefined;
+      if (isFollowed) return undefined;
       if (now.visit) visits.keep(now.visit, state);
       else if (now.question) keepFork(state);
       else {
         const theirs = keepOwn(state);
         if (theirs) return theirs;
+        if (!now.question) notes.take(now.current, state);
       }
-      notes.take();
       return undefined;
     },
 
@@ -167,8 +187,8 @@ export function openKeeper(document) {
         document,
         store,
         shelf,
-        visits,
         notes,
+        visits,
         now,
         hands,
       });
@@ -176,12 +196,7 @@ export function openKeeper(document) {
         const theirs = shelf.isOf(now.current, name) ? shelf.sheetOf(now.current) : undefined;
         if (name === lessonName && text !== null) {
           hands.act({ type: 'lesson', lesson: lessonIn(parse(text)) });
-        } else if (theirs?.started && isKnitOn(theirs)) {
-          if (isFurther(theirs, now.latest)) {
-            shelf.open(now.current);
-            hands.act({ type: 'followed', place: placeOf(theirs.started) });
-          } else shelf.put(now.current, now.latest);
-        } else if (theirs && !now.visit) {
+        } else if (theirs && !now.visit && !follow(theirs, hands.act)) {
           const mine = now.question?.mine ?? now.latest;
           const isSame = isSameSock(theirs, now.latest) && !now.question?.fork;
           if (isSame) shelf.open(now.current);
@@ -196,8 +211,7 @@ export function openKeeper(document) {
         if (!button || button.getAttribute('aria-disabled') === 'true') return;
         does[button.getAttribute('data-kept') ?? '']?.(button.getAttribute('data-id') ?? '');
       });
-      notes.recall({ ...hands, turn: (id) => does.turn(id) });
-      return { visit, endVisit, openFile };
+      return { visit, endVisit, openFile, recalled: notes.recall(hands.act, does.turn) };
     },
   };
 }

@@ -4,6 +4,13 @@ import { exampleDraft } from './state/example.js';
 import { redo, remember, undo } from './state/history.js';
 import { withoutStrangers } from './state/own.js';
 import { isOfPlace, knitOn } from './state/place.js';
+import {
+  addReading,
+  countReadings,
+  mostReadings,
+  removeReading,
+  shownUnit,
+} from './state/readings.js';
 import { isSettled, ofTheClass } from './state/settled.js';
 import { swatchToe } from './state/toe_swatched.js';
 
@@ -24,14 +31,15 @@ import { swatchToe } from './state/toe_swatched.js';
  * @property {{ title: string, note: string }} course what the class says, or nothing
  * @property {Lesson} lesson what a teacher's link is to say besides
  * @property {import('./state/begun.js').Begun} [started] what it was begun with, once it is on the needles
- * @property {number} [lapFrom] while rounds are timed: when the one in hand was begun, or 0
- * @property {boolean} [isLate] whether the last tap was on a page that was behind another tab's
+ * @property {import('./state/place.js').Clock} [clock] while rounds are timed
+ * @property {boolean} [isLate] whether the last tap was not counted, for another tab had come further
  * @property {import('./state/history.js').Past[]} past drafts that can be come back to, the last one last
  * @property {import('./state/history.js').Past[]} future drafts that were taken back
  * @property {boolean} isHeld whether the count is in the reader's hand: what she holds must not move
  * @property {import('./state/chart_window.js').Window} [window] rounds asked for in the chart
  */
 
+/** @typedef {import('./state/place.js').Place} Place */
 /** @typedef {'buy' | 'count' | 'knit' | 'class'} Moment */
 /** @typedef {{ title: string, note: string, locks: string[], view: string }} Lesson */
 
@@ -60,9 +68,21 @@ export { replyOfBegun } from './state/begun.js';
 export { windowOf } from './state/chart_window.js';
 export { isRecord } from './state/shape.js';
 export { isOfOne, lockOf } from './state/settled.js';
-export { beginning, isPlace, placeOf, withinPlan } from './state/place.js';
+export { countReadings, mostReadings, shownUnit };
+export { lapsThatCount } from './state/laps.js';
+export {
+  beginning,
+  isLater,
+  isOfPlace,
+  isPlace,
+  isSamePlace,
+  laterOf,
+  placeOf,
+  withinPlan,
+} from './state/place.js';
 export {
   fromSheet,
+  isSameButBegun,
   isSameButPlace,
   isSameSock,
   lessonIn,
@@ -71,11 +91,6 @@ export {
   wishesIn,
   writeSheet,
 } from './state/sheet.js';
-
-export const mostReadings = 12;
-const readingParts = ['stitches', 'widthMm', 'rounds', 'heightMm'];
-const readingPointers = (/** @type {number} */ index) =>
-  readingParts.map((part) => `/swatch/readings/${index}/${part}`);
 
 /** @returns {State} the worked example */
 export function startState() {
@@ -104,17 +119,6 @@ export const isUntouched = ({ draft, example, name, note, locks, course, started
   locks.length === 0 &&
   !started &&
   Object.keys(draft).every((pointer) => example[pointer]);
-
-/** How many readings of the swatch the form has rows for; at least one. @param {Draft} draft */
-export function countReadings(draft) {
-  let count = 1;
-  while (readingPointers(count).some((pointer) => pointer in draft)) count += 1;
-  return count;
-}
-
-/** The unit a field is shown in. @param {State} state @param {string} pointer */
-export const shownUnit = (state, pointer) =>
-  state.shown[pointer] ?? state.draft[pointer]?.unit ?? '';
 
 /** @template T @param {Record<string, T>} record @param {string} key @returns {Record<string, T>} */
 function without(record, key) {
@@ -147,42 +151,6 @@ function changeUnit(state, { pointer, unit, typed, isWritten }) {
     return { ...state, draft: { ...state.draft, [pointer]: { typed: '', unit } } };
   }
   return { ...state, shown: { ...state.shown, [pointer]: unit } };
-}
-
-/** @param {State} state @returns {State} a row more, in the units of the last one */
-function addReading(state) {
-  const count = countReadings(state.draft);
-  if (count >= mostReadings) return state;
-  const draft = { ...state.draft };
-  const last = readingPointers(count - 1);
-  readingPointers(count).forEach((pointer, i) => {
-    draft[pointer] = { typed: '', unit: shownUnit(state, last[i]) };
-  });
-  return { ...state, draft };
-}
-
-/** @param {State} state @param {number} index @returns {State} the rows after it move up */
-function removeReading(state, index) {
-  const count = countReadings(state.draft);
-  if (count < 2) return state;
-  const next = {
-    ...state,
-    draft: { ...state.draft },
-    example: { ...state.example },
-    shown: { ...state.shown },
-  };
-  /** @type {Array<Record<string, any>>} */
-  const records = [next.draft, next.example, next.shown];
-  for (let row = index; row < count; row += 1) {
-    const from = readingPointers(row + 1);
-    readingPointers(row).forEach((pointer, i) => {
-      for (const record of records) {
-        if (row + 1 < count && from[i] in record) record[pointer] = record[from[i]];
-        else delete record[pointer];
-      }
-    });
-  }
-  return next;
 }
 
 /** A rib offered in place of one that does not fit; a count named for the old one goes with it. @param {State} state @param {{ knit: string, purl: string }} rib @returns {State} */
@@ -249,17 +217,17 @@ function step(state, action) {
  * @returns {State}
  */
 export function reduce(state, action) {
-  // To another sock: it has a history of its own.
-  if (action.type === 'turned') return { ...action.state, lesson: state.lesson, fresh: '' };
+  // To another sock: it has a history of its own, and nobody's clock runs on.
+  if (action.type === 'turned') {
+    const { lesson } = state;
+    return { ...action.state, lesson, fresh: '', clock: undefined, isLate: false };
+  }
   if (action.type !== 'opened' && isSettled(state, action)) return state;
   if (isOfPlace(action)) {
-    const { started, lapFrom } = state;
+    const { started, clock } = state;
     if (!started) return state;
-    return {
-      ...state,
-      ...knitOn({ started, lapFrom }, action),
-      isLate: action.type === 'followed' && action.isLate === true,
-    };
+    const isLate = action.type === 'followed' && action.isLate === true;
+    return { ...state, ...knitOn({ started, clock }, action), isLate };
   }
   if (action.type === 'undo') return undo(state);
   if (action.type === 'redo') return redo(state);

@@ -42,10 +42,10 @@ export function showingFor(good, { state, asking, scaleFor, copied, beside, need
     place,
     atHand: place && {
       place,
-      isTimed: state.lapFrom !== undefined,
+      clock: state.clock,
       isLate: Boolean(state.isLate),
       isKept,
-      told: asking.place(),
+      ...asking.place(),
       wishes: needles.wishes(),
       device: needles.device(),
     },

@@ -7,6 +7,8 @@ const keys = /** @type {Record<string, 'tapped' | 'untapped'>} */ ({
   ' ': 'tapped',
   ArrowRight: 'tapped',
   ArrowLeft: 'untapped',
+  MediaTrackNext: 'tapped',
+  MediaTrackPrevious: 'untapped',
 });
 
 // There these keys have a meaning of their own.
@@ -31,12 +33,13 @@ export function listenHands(document, act, isKnitting) {
   document.addEventListener('click', ({ target }) => {
     const button = target instanceof Element && target.closest('[data-hand], [data-place]');
     if (!button || button.getAttribute('aria-disabled') === 'true') return;
-    go(button.getAttribute('data-hand'));
-    const [round, pass = 0] = (button.getAttribute('data-place') ?? '').split(' ').map(Number);
-    if (!button.hasAttribute('data-place')) return;
+    // Drawn anew the button may say something else.
+    const place = button.getAttribute('data-place');
+    if (place === null) return go(button.getAttribute('data-hand'));
+    const [round, pass = 0] = place.split(' ').map(Number);
     const needles = document.getElementById('needles');
     const isElsewhere = !needles?.contains(button);
-    act({ type: 'placed', round, pass });
+    act({ type: 'placed', round, pass, now: now() });
     if (needles && isElsewhere) showAt(needles);
   });
 

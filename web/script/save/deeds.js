@@ -1,6 +1,6 @@
 // What a reader does with her socks: turn to another, look at a link's, remove one, begin it, take it along as a file.
 import { handOver } from '../download.js';
-import { isSameSock, isUntouched, startState } from '../state.js';
+import { isSameSock, isUntouched, laterOf, startState } from '../state.js';
 import { fileOf, socksIn } from './file.js';
 import { turnsOf } from './turns.js';
 
@@ -91,11 +91,21 @@ export function deedsOf(parts) {
     const { sheet, fork } = question;
     const other = isMine ? { ...startState(), ...sheet } : now.latest;
     if (isMine || fork) now.removed.push({ id: shelf.newId(), state: other });
-    if (fork) shelf.remove(fork);
+    if (fork) {
+      shelf.remove(fork);
+      notes.forget(fork);
+    }
     now.question = undefined;
     shelf.open(now.current);
     const { moment, system, shown } = now.latest;
-    act(isMine ? { type: 'left' } : { type: 'opened', sheet: { ...sheet, moment, system, shown } });
+    // Whichever holds, no round is knit twice.
+    const started = isMine
+      ? laterOf(now.latest.started, sheet.started)
+      : laterOf(sheet.started, now.latest.started);
+    act({
+      type: 'opened',
+      sheet: isMine ? { started } : { ...sheet, started, moment, system, shown },
+    });
   }
 
   /** @type {Record<string, (id: string) => void>} by what a button says it does */

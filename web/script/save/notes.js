@@ -1,77 +1,143 @@
-// A sock on the needles is noted in the journal at every change of its place, and taken from there where it had come
+// The places of socks on the needles, noted in the journal at every change, and taken from there where they had come
 // further than what the browser kept otherwise.
-import { placeOf, startState, writeSheet } from '../state.js';
+import {
+  isLater,
+  isSamePlace,
+  isUntouched,
+  placeOf,
+  startState,
+  withinPlan,
+  writeSheet,
+} from '../state.js';
 import { openJournal } from './journal.js';
 import { sheetIn } from './shelf.js';
 
 /** @typedef {import('../state.js').State} State */
-/** @typedef {import('../state.js').Action} Action */
+/** @typedef {import('../state.js').Place} Place */
+/** @typedef {NonNullable<State['started']>} Begun */
+
+// A browser that does not answer is no reason to show nothing.
+const patienceMs = 3000;
 
 /**
- * Whether a noted sock has come further than the one that is there.
- * @param {State['started']} noted @param {State['started']} here
+ * @param {Document} document @param {ReturnType<typeof import('./shelf.js').openShelf>} shelf
+ * @param {import('../save.js').Now} now
  */
-const isFurther = (noted, here) =>
-  noted !== undefined &&
-  (here === undefined || (noted.since === here.since && noted.taps > here.taps));
-
-/** @param {Document} document @param {import('../save.js').Now} now @param {ReturnType<typeof import('./shelf.js').openShelf>} shelf */
-export function openNotes(document, now, shelf) {
+export function openNotes(document, shelf, now) {
   const journal = openJournal(/** @type {Window} */ (document.defaultView));
-  /** How the sock on the page stood when it was last noted. @type {{ id: string, started: State['started'] }} */
-  let known = { id: '', started: undefined };
-  // Nothing is noted over a sock that was not looked up yet.
-  let recalled = Promise.resolve();
+  const root = document.documentElement;
+  /** As they are to be noted. @type {Map<string, Place>} */
+  const known = new Map();
+  /** @type {(action: import('../state.js').Action) => void} */
+  let act = () => undefined;
+  /** As they are noted, each with its sheet. @type {Map<string, Place>} */
+  const there = new Map();
+  // One after the other, and nothing before it was looked at what is noted.
+  let queue = Promise.resolve();
 
-  /** For whoever wants to know what cannot be lost any more. @param {number} taps */
-  const tell = (taps) => document.documentElement.setAttribute('data-noted', String(taps));
+  /** For whoever wants to know what cannot be lost any more. @param {Place | undefined} place */
+  const tell = (place) => root.setAttribute('data-noted', String(place?.taps ?? 0));
 
-  async function note() {
-    const { current: id, latest } = now;
-    const { started } = latest;
-    if (now.visit || now.question) return;
-    const before = known.id === id ? known.started : undefined;
-    if (before?.since === started?.since && before?.taps === started?.taps) return;
-    known = { id, started };
-    if (!started) return void journal.forget(id);
-    const isNoted = await journal.note(id, writeSheet(latest));
-    if (isNoted) tell(started.taps);
+  const isOnPage = (/** @type {string} */ id) => id === now.current && !now.visit;
+
+  /** Another tab was quicker. @param {string} id @param {Place} place */
+  function follow(id, place) {
+    if (!isOnPage(id) || now.latest.started?.since !== place.since) return;
+    act({ type: 'followed', place, isLate: true });
+    shelf.put(id, now.latest);
   }
 
-  return {
-    /** The sock on the page has changed. */
-    take() {
-      if (known.id !== now.current) known = { id: now.current, started: now.latest.started };
-      void recalled.then(note);
+  /** What is not overtaken yet by another tap, or gone. @param {string} id @param {Place} place @param {State} state */
+  async function write(id, place, state) {
+    if (known.get(id) !== place) return;
+    const before = there.get(id);
+    const sheet = before?.since === place.since ? '' : writeSheet(state);
+    const noted = await journal.note(id, place, before, sheet);
+    const { theirs } = noted ?? {};
+    if (noted) there.set(id, theirs ?? place);
+    if (theirs && !isSamePlace(theirs, place)) follow(id, theirs);
+    if (known.get(id) !== place) return;
+    root.removeAttribute('data-unnoted');
+    if (noted) tell(place);
+  }
+
+  /** @param {string} id @param {State} state */
+  function note(id, state) {
+    const place = placeOf(/** @type {Begun} */ (state.started));
+    known.set(id, place);
+    root.setAttribute('data-unnoted', '');
+    queue = queue.then(() => write(id, place, state));
+  }
+
+  /** That it is noted so; unless she was quicker than the disk. @param {string} id @param {Place} place */
+  function remember(id, place) {
+    if (!known.has(id)) known.set(id, place);
+    there.set(id, place);
+  }
+
+  /** A sock as it was noted, as far as it was knit; nothing where the shelf has it so. @param {import('./journal.js').Noted} noted */
+  function furtherThanKept({ id, place, sheet }) {
+    const kept = isOnPage(id) ? now.latest : shelf.sheetOf(id);
+    if (kept?.started && !isLater(place, kept.started)) {
+      remember(id, place);
+      return undefined;
+    }
+    // The beginning itself had not come to the disk: the sheet was noted with it.
+    const whole = kept?.started?.since === place.since ? kept : sheetIn(String(sheet));
+    if (whole?.started?.since !== place.since) return undefined;
+    remember(id, place);
+    return { ...whole, started: withinPlan({ ...whole.started, ...place }) };
+  }
+
+  /** @returns {Promise<string>} the last sock that has come back from there */
+  async function recall() {
+    let last = '';
+    for (const noted of await journal.all()) {
+      const { id, place } = noted;
+      const sheet = furtherThanKept(noted);
+      if (!sheet) continue;
+      last = id;
+      const state = { ...startState(), ...sheet };
+      if (!shelf.put(id, state)) now.turned.set(id, state);
+      if (!isOnPage(id)) continue;
+      const isBegun = now.latest.started?.since === place.since;
+      act(isBegun ? { type: 'followed', place } : { type: 'opened', sheet });
+    }
+    return last;
+  }
+
+  const notes = {
+    /** @param {string} id @param {State} state */
+    take(id, state) {
+      const { started } = state;
+      const last = known.get(id);
+      if (!started) notes.forget(id);
+      else if (!last || !isSamePlace(last, started)) note(id, state);
     },
 
-    /** @param {string} id */
-    forget: (id) => void journal.forget(id),
+    /** It is on no needles any more. @param {string} id */
+    forget(id) {
+      if (!known.delete(id)) return;
+      there.delete(id);
+      queue = queue.then(() => journal.remove(id));
+    },
 
-    /** @param {{ act: (action: Action) => void, show: () => void, turn: (id: string) => void }} hands */
-    recall({ act, show, turn }) {
-      const { started } = now.latest;
-      known = { id: now.current, started };
-      recalled = journal.all().then((all) => {
-        for (const [id, text] of all) {
-          const sheet = sheetIn(text);
-          const isHere = id === now.current && !now.visit;
-          const here = isHere ? now.latest : shelf.sheetOf(id);
-          if (!sheet?.started || !isFurther(sheet.started, here?.started)) continue;
-          if (isHere && now.latest.started)
-            act({ type: 'followed', place: placeOf(sheet.started) });
-          else {
-            // Begun, and the page taken away before the browser had written that down.
-            shelf.put(id, { ...startState(), ...sheet });
-            if (isHere) act({ type: 'opened', sheet });
-            else if (!now.visit && !shelf.ids().includes(now.current)) {
-              turn(id);
-              act({ type: 'moment', moment: sheet.moment });
-            } else show();
-          }
-        }
-        tell(now.latest.started?.taps ?? 0);
+    /** @param {import('../save.js').Hands['act']} does @param {(id: string) => void} turn @returns {Promise<void>} once the page is as it was left */
+    recall(does, turn) {
+      act = does;
+      const done = recall().then((last) => {
+        if (!last || !isUntouched(now.latest) || now.visit) return;
+        turn(last);
+        act({ type: 'moment', moment: 'knit' });
       });
+      queue = done;
+      void done.then(() => {
+        if (!now.visit) notes.take(now.current, now.latest);
+        tell(there.get(now.current));
+      });
+      const patience = new Promise((resolve) => setTimeout(resolve, patienceMs));
+      return Promise.race([done, patience]).then(() => undefined);
     },
   };
+  return notes;
 }

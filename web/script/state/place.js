@@ -1,5 +1,6 @@
 // Where the knitting stands: the rounds that are done, and the passes done of the round in hand. Every change of it has a
 // number, so that of two copies of a place the later one is known.
+import { isLap, mostLaps, paused, withLap } from './laps.js';
 import { isRecord } from './shape.js';
 
 /**
@@ -15,13 +16,7 @@ import { isRecord } from './shape.js';
 /** @typedef {import('./begun.js').Begun} Begun */
 
 export const passesOfRound = 4;
-const most = { trail: 12, laps: 9 };
-
-// Nobody knits three stitches a second: a lap that says so is somebody catching up with her taps. A lap takes more than
-// its two turns, and none takes a day.
-const fastest = 3;
-const turns = 20;
-const day = 24 * 60 * 60;
+const most = { trail: 12 };
 
 /** @type {Omit<Place, 'since'>} */
 export const beginning = { round: 0, pass: 0, taps: 0, trail: [], laps: [] };
@@ -31,10 +26,6 @@ const isCount = (/** @type {unknown} */ value) => Number.isInteger(value) && Num
 /** @param {unknown} value @param {number} longest @param {(one: unknown) => boolean} isOne */
 const isListOf = (value, longest, isOne) =>
   Array.isArray(value) && value.length <= longest && value.every(isOne);
-
-/** @param {unknown} lap */
-const isLap = (lap) =>
-  Array.isArray(lap) && lap.length === 2 && lap.every((one) => Number.isFinite(one) && one > 0);
 
 /** @param {unknown} place @returns {place is Place} */
 export const isPlace = (place) =>
@@ -46,7 +37,7 @@ export const isPlace = (place) =>
   typeof place.since === 'string' &&
   place.since.length <= 40 &&
   isListOf(place.trail, most.trail, isCount) &&
-  isListOf(place.laps, most.laps, isLap);
+  isListOf(place.laps, mostLaps, isLap);
 
 /** @param {Place} place @returns {Place} */
 export const placeOf = ({ round, pass, since, taps, trail, laps }) => ({
@@ -72,93 +63,88 @@ export const roomFor = (place) =>
 /** Passes from the beginning. @param {Place} place */
 const stepsOf = ({ round, pass }) => round * passesOfRound + pass;
 
-// What was kept may have been changed by hand: no sock has more rounds than this.
+// What was kept may have been changed by hand, and its plan be none.
 const mostRounds = 2000;
 
 /** @param {Begun} begun */
-const lastRound = ({ reply: { plan } }) =>
-  isCount(plan.totalRounds) ? Math.min(plan.totalRounds, mostRounds) : mostRounds;
+function lastStep({ reply }) {
+  const { totalRounds } = reply.plan;
+  return passesOfRound * (isCount(totalRounds) ? Math.min(totalRounds, mostRounds) : mostRounds);
+}
 
-/** @param {Begun} begun */
-const lastStep = (begun) => lastRound(begun) * passesOfRound;
+/** @param {number} step */
+function placeAt(step) {
+  const pass = step % passesOfRound;
+  return { round: (step - pass) / passesOfRound, pass };
+}
 
 /** Of other rules the sock may have become shorter than it is knit. @param {Begun} begun @returns {Begun} */
 export const withinPlan = (begun) =>
-  stepsOf(begun) <= lastStep(begun) ? begun : { ...begun, round: lastRound(begun), pass: 0 };
+  stepsOf(begun) <= lastStep(begun) ? begun : { ...begun, ...placeAt(lastStep(begun)) };
+
+/** Of two places of a sock: whether the first is of a later beginning, or was moved oftener since. @param {Place} a @param {Place} b */
+export const isLater = (a, b) => (a.since === b.since ? a.taps > b.taps : a.since > b.since);
+
+/** @param {Place} a @param {Place} b */
+export const isSamePlace = (a, b) =>
+  /** @type {const} */ (['since', 'taps', 'round', 'pass']).every((part) => a[part] === b[part]);
+
+/** Of one beginning that two tabs know, the one that was knit on. @template {Begun | undefined} T @param {T} a @param {T} b @returns {T} */
+export const laterOf = (a, b) => (a && b && a.since === b.since && isLater(b, a) ? b : a);
 
 /** @param {Begun} begun @param {number} step @param {number[]} trail @returns {Begun} */
 function moved(begun, step, trail) {
   const to = Math.min(Math.max(0, step), lastStep(begun));
-  if (to === stepsOf(begun)) return begun;
-  return {
-    ...begun,
-    round: (to - (to % passesOfRound)) / passesOfRound,
-    pass: to % passesOfRound,
-    taps: begun.taps + 1,
-    trail: trail.slice(-most.trail),
-  };
+  if (to === stepsOf(begun) || !Number.isInteger(to)) return begun;
+  return { ...begun, ...placeAt(to), taps: begun.taps + 1, trail: trail.slice(-most.trail) };
 }
 
 /** @param {Begun} begun @param {number} step @returns {Begun} */
 const goTo = (begun, step) => moved(begun, step, [...begun.trail, stepsOf(begun)]);
 
-/** Stitches of a round, from 0, of the pair. @param {Begun} begun @param {number} round */
-export function stitchesOfRound({ reply }, round) {
-  let done = 0;
-  for (const span of isRecord(reply.plan) && Array.isArray(reply.plan.rounds)
-    ? reply.plan.rounds
-    : []) {
-    done += span.rounds;
-    if (round < done) return 2 * span.stitches;
-  }
-  return 0;
-}
-
-/** @param {Begun} begun @param {number} seconds @returns {Begun} of the round that was just ended */
-function withLap(begun, seconds) {
-  const stitches = stitchesOfRound(begun, begun.round - 1);
-  const isOne = seconds * fastest > stitches && seconds > turns && seconds < day;
-  if (!isOne) return begun;
-  return {
-    ...begun,
-    laps: [...begun.laps, /** @type {[number, number]} */ ([stitches, seconds])].slice(-most.laps),
-  };
-}
-
 /**
  * @typedef {{ type: 'tapped', now: number } | { type: 'untapped' } | { type: 'tap undone' }
- *   | { type: 'placed', round: number, pass: number }
+ *   | { type: 'placed', round: number, pass: number, now?: number }
  *   | { type: 'followed', place: Place, isLate?: boolean }
- *   | { type: 'timed', isOn: boolean, now: number }} PlaceAction `now` in milliseconds;
+ *   | { type: 'timed', isOn: boolean, now: number }
+ *   | { type: 'paused', isOn: boolean, now: number }} PlaceAction `now` in milliseconds;
  *   `isLate`: the reader has tapped on a page that was behind
  */
 
-/** @typedef {{ started: Begun, lapFrom?: number }} Knitting `lapFrom`: when the round in hand was begun; 0 where that is not known; nothing while no round is timed */
+/** @typedef {import('./laps.js').Clock} Clock */
+/** @typedef {{ started: Begun, clock?: Clock }} Knitting `clock`: while rounds are timed */
 
 /** Any change but the next pass ends the lap, which is then none. @param {Knitting} knitting @param {Begun} started @returns {Knitting} */
-const unclocked = ({ lapFrom }, started) => ({
-  started,
-  lapFrom: lapFrom === undefined ? undefined : 0,
-});
+const unclocked = ({ clock }, started) => ({ started, clock: clock && { ...clock, from: 0 } });
 
 /** @param {Knitting} knitting @param {number} now @returns {Knitting} */
-function tapped({ started, lapFrom }, now) {
+function tapped({ started, clock }, now) {
   const next = goTo(started, stepsOf(started) + 1);
-  const isRoundDone = next.round > started.round;
-  if (lapFrom === undefined || !isRoundDone) return { started: next, lapFrom };
-  return { started: lapFrom > 0 ? withLap(next, (now - lapFrom) / 1000) : next, lapFrom: now };
+  if (!clock) return { started: next };
+  // Knit in what was called a pause: of this round nothing can be said.
+  const from = clock.pausedAt === undefined ? clock.from : 0;
+  if (next.round === started.round) return { started: next, clock: { from } };
+  return {
+    started: from > 0 ? withLap(next, (now - from) / 1000) : next,
+    clock: { from: now },
+  };
 }
 
 /** @param {Knitting} knitting @param {PlaceAction} action @returns {Knitting} */
 export function knitOn(knitting, action) {
-  const { started, lapFrom } = knitting;
+  const { started, clock } = knitting;
   switch (action.type) {
     case 'tapped':
       return tapped(knitting, action.now);
     case 'untapped':
       return unclocked(knitting, goTo(started, stepsOf(started) - 1));
-    case 'placed':
-      return unclocked(knitting, goTo(started, action.round * passesOfRound + action.pass));
+    case 'placed': {
+      const step = action.round * passesOfRound + action.pass;
+      // On the pass in hand it is a tap like any other.
+      if (action.now !== undefined && step === stepsOf(started) + 1)
+        return tapped(knitting, action.now);
+      return unclocked(knitting, goTo(started, step));
+    }
     case 'tap undone': {
       const before = started.trail[started.trail.length - 1];
       if (before === undefined) return knitting;
@@ -167,8 +153,10 @@ export function knitOn(knitting, action) {
     case 'followed':
       return unclocked(knitting, withinPlan({ ...started, ...placeOf(action.place) }));
     case 'timed':
-      if (!action.isOn) return { started, lapFrom: undefined };
-      return { started, lapFrom: lapFrom ?? (started.pass === 0 ? action.now : 0) };
+      if (!action.isOn) return { started, clock: undefined };
+      return { started, clock: clock ?? { from: started.pass === 0 ? action.now : 0 } };
+    case 'paused':
+      return { started, clock: clock && paused(clock, action) };
     default:
       return knitting;
   }
@@ -176,4 +164,6 @@ export function knitOn(knitting, action) {
 
 /** @param {import('../state.js').Action} action @returns {action is PlaceAction} */
 export const isOfPlace = (action) =>
-  ['tapped', 'untapped', 'placed', 'tap undone', 'followed', 'timed'].includes(action.type);
+  ['tapped', 'untapped', 'placed', 'tap undone', 'followed', 'timed', 'paused'].includes(
+    action.type,
+  );

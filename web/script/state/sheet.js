@@ -86,21 +86,26 @@ const isList = (value, longest) =>
 const isCourse = (course) =>
   isRecord(course) && isText(course.title, most.name) && isText(course.note, most.courseNote);
 
-/** What a sheet says of the sock, however it is looked at, and however far it is knit. @param {Sheet} sheet */
-const sockOf = ({ name, note, draft, example, locks, course, started }) =>
-  JSON.stringify([
-    [name, note, draft, Object.keys(example).sort(), locks, course],
-    started && [started.request, started.reply, started.since],
-  ]);
+/** What a sheet says of the sock, however it is looked at, and whether or not it is begun. @param {Sheet} sheet */
+const sockOf = ({ name, note, draft, example, locks, course }) =>
+  JSON.stringify([name, note, draft, Object.keys(example).sort(), locks, course]);
+
+/** @param {Sheet} sheet */
+const beginningOf = ({ started }) =>
+  started && JSON.stringify([started.request, started.reply, started.since]);
+
+/** Whether two differ in whether they are begun, and how far they are knit, and no more. @param {Sheet} a @param {Sheet} b */
+export const isSameButBegun = (a, b) => sockOf(a) === sockOf(b);
 
 /** Whether two differ in how far they are knit, and no more. @param {Sheet} a @param {Sheet} b */
-export const isSameButPlace = (a, b) => sockOf(a) === sockOf(b);
+export const isSameButPlace = (a, b) => isSameButBegun(a, b) && beginningOf(a) === beginningOf(b);
 
 /** @param {Sheet} a @param {Sheet} b */
 export const isSameSock = (a, b) =>
   isSameButPlace(a, b) &&
-  a.started?.round === b.started?.round &&
-  a.started?.pass === b.started?.pass;
+  /** @type {const} */ (['round', 'pass', 'taps']).every(
+    (part) => a.started?.[part] === b.started?.[part],
+  );
 
 /** As it is kept. @param {State} state */
 export const writeSheet = (state) =>

@@ -13,10 +13,11 @@ import { sayStage } from './stages_say.js';
 /**
  * @typedef {object} AtHand
  * @property {import('../state/place.js').Place} place
- * @property {boolean} isTimed whether rounds are timed
+ * @property {import('../state/laps.js').Clock} [clock] while rounds are timed
  * @property {boolean} isLate whether the last tap was on a page that was behind another tab's
  * @property {boolean} isKept whether the browser keeps anything
  * @property {any} [told] what the core says of the place
+ * @property {number} [laps] of how many timed rounds its pace is
  * @property {import('../needles.js').Wishes} wishes
  * @property {{ isWakeRefused?: boolean, isMute?: boolean }} device
  */
@@ -61,11 +62,11 @@ function viewPasses(h, { plan }, run, { place }) {
 }
 
 /** @param {Make} h @param {Showing} showing @param {AtHand} atHand */
-function viewAhead(h, { system }, { told, place }) {
+function viewAhead(h, { system }, { told, laps = 0, place }) {
   if (!told) return [];
   const figures = figuresIn(system);
   const { usedM, toGoM, pace } = told;
-  const laps = place.laps.length;
+  const leftOut = place.laps.length - laps;
   /** @type {Array<[string, string]>} */
   const facts = [
     [words.stitches, told.allDone ? '' : formatCount(told.stitches)],
@@ -77,7 +78,7 @@ function viewAhead(h, { system }, { told, place }) {
         ? ''
         : `${formatTime(pace.minutesToGo)} ${words.hoursBy(formatNumber(pace.stitchesPerMinute))}${
             laps > 0 ? words.timed(drawingWords.rounds(laps)) : ''
-          }`,
+          }${leftOut > 0 ? words.leftOut(leftOut) : ''}`,
     ],
   ];
   /** @type {Array<{ kind: string, round: number, inRounds: number }>} */
@@ -108,7 +109,8 @@ function viewAhead(h, { system }, { told, place }) {
 }
 
 /** @param {Make} h @param {AtHand} atHand */
-function viewWishes(h, { wishes, device, isTimed }) {
+function viewWishes(h, { wishes, device, clock }) {
+  const isPaused = clock?.pausedAt !== undefined;
   const wish = (
     /** @type {string} */ name,
     /** @type {string} */ label,
@@ -128,11 +130,17 @@ function viewWishes(h, { wishes, device, isTimed }) {
       wish('large', words.large, wishes.large),
       wish('night', words.night, wishes.night),
       wish('aloud', words.aloud, wishes.aloud),
-      wish('timing', words.timing, isTimed),
+      wish('timed', words.timing, clock !== undefined),
+      clock && wish('paused', words.pause, isPaused),
     ),
     device.isWakeRefused && h('p', { class: 'aside', role: 'status' }, words.wakeRefused),
     device.isMute && h('p', { class: 'aside', role: 'status' }, words.noVoice),
-    isTimed && h('p', { class: 'aside' }, words.timingNote),
+    clock &&
+      h(
+        'p',
+        { class: 'aside', role: 'status' },
+        isPaused ? words.paused : words.timingNote(clock.from > 0),
+      ),
     h('p', { class: 'aside' }, words.keys),
   ];
 }
@@ -157,6 +165,7 @@ export function viewNeedles(h, showing, atHand) {
             part ? ` ${titleOf(plan, part)}` : '',
           ]
         : h('b', {}, words.done),
+      h('span', { class: 'unkept' }, words.unkept),
     ),
     isLate && h('p', { class: 'work-note', role: 'status' }, words.elsewhere),
     !isKept && h('p', { class: 'work-note' }, words.notKept),

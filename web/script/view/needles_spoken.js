@@ -6,35 +6,33 @@ import { passesOf, runAt } from './needles_round.js';
 
 const { spoken } = words;
 
+const sayCount = (/** @type {number} */ n) => spoken.counts[n] ?? String(n);
+
 /** @param {readonly [string, number]} run */
-const sayRun = ([work, times]) => {
-  const name =
-    /** @type {Record<string, string>} */ (/** @type {unknown} */ (spoken))[work] ?? work;
-  return work === 'k' || work === 'p' ? `${name} ${times}` : name;
-};
+const sayRun = ([work, times]) =>
+  work === 'k' || work === 'p' ? `${spoken.work[work]} ${sayCount(times)}` : spoken.work[work];
 
 /** @param {Plan['lines'][number]} line @param {0 | 1} half */
 function sayLine(line, half) {
-  const runs = line.halves[half];
-  if (runs.length === 1 && spoken.allHalf[runs[0][0]]) return spoken.allHalf[runs[0][0]];
+  const [[work], ...others] = line.halves[half];
+  if (others.length === 0 && spoken.allHalf[work]) return spoken.allHalf[work];
   return line.told[half]
-    .map(({ runs: folded, times }) => {
-      const said = folded.map(sayRun).join(', ');
-      return times === 1 ? said : spoken.times(said, times);
-    })
-    .join('; ');
+    .map(({ runs, times }) =>
+      times === 1
+        ? runs.map(sayRun).join(', ')
+        : spoken.times(runs.map(sayRun).join(' '), sayCount(times)),
+    )
+    .join(', then ');
 }
 
-/** What to do now, or '' where all is knit. @param {Plan} plan @param {{ round: number, pass: number }} place */
+/** What to do now. @param {Plan} plan @param {{ round: number, pass: number }} place */
 export function sayPass(plan, { round, pass }) {
   const run = runAt(plan, round);
   if (!run) return words.done;
   const { sock, half } = words.pass[pass];
   const { line, half: side } = passesOf(plan, run)[pass];
-  return [
-    pass === 0 ? spoken.round(String(round + 1)) : pass === 2 ? spoken.turn : '',
-    spoken.pass(sock, half, sayLine(line, side)),
-  ]
-    .filter(Boolean)
-    .join(' ');
+  // Before the third pass, and before the next round, the needles are turned.
+  const before = pass === 0 ? spoken.round(String(round + 1)) : '';
+  const turn = pass === 2 || (pass === 0 && round > 0) ? spoken.turn : '';
+  return [turn, before, spoken.pass(sock, half, sayLine(line, side))].filter(Boolean).join(' ');
 }

@@ -25,6 +25,7 @@ export const needlesWords = {
   hours: 'time still to go',
   hoursBy: (/** @type {Text} */ pace) => `at ${pace} stitches a minute`,
   timed: (/** @type {Text} */ rounds) => `, timed over ${rounds}`,
+  leftOut: (/** @type {number} */ n) => `, ${n} too long or short to count`,
   ahead: 'What comes next',
   kinds: /** @type {Record<string, Text>} */ ({
     increase: 'an increase round',
@@ -51,20 +52,31 @@ export const needlesWords = {
   aloud: 'read aloud',
   noVoice: 'This device has no voice of its own to read with.',
   timing: 'time my rounds',
-  timingNote: 'A pause is no lap: switch it off, and on again at the beginning of a round.',
+  timingNote: (/** @type {boolean} */ isRunning) =>
+    isRunning ? 'This round is timed.' : 'The next round will be timed.',
+  pause: 'pause',
+  paused: 'Paused: the clock waits until “pause” is pressed again.',
+  unkept: 'not kept yet',
   keys: 'Space or → is the next pass, ← one back; a headset’s “next track” too, where the browser passes it on.',
   elsewhere:
     'This sock was knit on in another window: this is where it stands. Your last tap here was not counted.',
   notKept: 'This browser keeps nothing here: the place is lost when the page is closed.',
 
   spoken: {
-    k: 'knit',
-    p: 'purl',
-    m1r: 'make one right',
-    m1l: 'make one left',
-    m1p: 'make one purlwise',
+    work: /** @type {Record<string, Text>} */ ({
+      k: 'knit',
+      p: 'purl',
+      m1r: 'make one right',
+      m1l: 'make one left',
+      m1p: 'make one purlwise',
+    }),
+    // A voice reads larger ones off their digits; these it may take for something else.
+    counts:
+      'no one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen twenty'.split(
+        ' ',
+      ),
     turn: 'Turn.',
-    times: (/** @type {Text} */ runs, /** @type {number} */ n) => `${runs}; that ${n} times`,
+    times: (/** @type {Text} */ runs, /** @type {Text} */ n) => `${runs}, ${n} times`,
     pass: (/** @type {Text} */ sock, /** @type {Text} */ half, /** @type {Text} */ line) =>
       `${sock}, ${half}: ${line}.`,
     round: (/** @type {Text} */ round) => `Round ${round}.`,
