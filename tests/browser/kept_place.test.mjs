@@ -48,7 +48,8 @@ async function withKillable(work) {
   } finally {
     await browser.kill();
     await close();
-    rmSync(profile, { recursive: true, force: true });
+    // What was killed may still be writing.
+    rmSync(profile, { recursive: true, force: true, maxRetries: 9, retryDelay: 100 });
   }
 }
 

@@ -97,6 +97,7 @@ test('every pass of every round, and not one tap lost or doubled', async (t) => 
   } finally {
     await browser.kill();
     await host.close();
-    rmSync(profile, { recursive: true, force: true });
+    // What was killed may still be writing.
+    rmSync(profile, { recursive: true, force: true, maxRetries: 9, retryDelay: 100 });
   }
 });

@@ -109,6 +109,7 @@ test('a sock begun in another tab is begun here, and “not begun after all” a
   await goTo(other, 'Knit');
   await tap(other);
   await untilDone(page, 1);
+  await other.locator('[data-key="not-begun"] summary').click();
   await press(other, 'not begun after all');
   await page.waitForFunction(() => !document.querySelector('.work-round'));
   for (const tab of [page, other])
