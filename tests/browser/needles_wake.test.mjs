@@ -152,10 +152,10 @@ test('a pass is read aloud once, by a voice of the device’s own, and hushed wh
   await standAt(page, 1);
   assert.deepEqual(await saidBy(page), []);
   const all = [
-    'Round 2. A, first half: knit 1, make one right, knit 6, make one left, knit 1.',
-    'B, first half: knit 1, make one right, knit 6, make one left, knit 1.',
-    'Turn. B, second half: knit 1, make one right, knit 6, make one left, knit 1.',
-    'A, second half: knit 1, make one right, knit 6, make one left, knit 1.',
+    'Turn. Round 2. A, first half: knit one, make one right, knit six, make one left, knit one.',
+    'B, first half: knit one, make one right, knit six, make one left, knit one.',
+    'Turn. B, second half: knit one, make one right, knit six, make one left, knit one.',
+    'A, second half: knit one, make one right, knit six, make one left, knit one.',
   ];
   await wish(page, 'read aloud').click();
   for (const [pass, text] of all.entries()) {
@@ -174,7 +174,7 @@ test('a pass is read aloud once, by a voice of the device’s own, and hushed wh
   await wish(page, 'read aloud').click();
   assert.match(
     (await saidBy(page)).at(-1)[1],
-    /^Round 3\. A, first half: knit 1, make one right, knit 8,/,
+    /^Turn\. Round 3\. A, first half: knit one, make one right, knit eight,/,
   );
   // Elsewhere there is nothing to read.
   await goTo(page, 'Buy');

@@ -104,8 +104,7 @@ function start() {
 
   /** What is on the page. @type {ReturnType<typeof drawPlan>} */
   let drawn;
-  // In hand, in words, where a begun sock is in sight.
-  let pass = '';
+  let pass = ''; // In hand, in words.
   function draw() {
     showMoment(document, state.moment);
     beside = asking.beside(state);
@@ -150,9 +149,9 @@ function start() {
     draw();
     if (action.type === 'begun' && state.started) showNeedles(document);
     if (action.type === 'tapped') keepPassInSight(document);
-    // A pass is said at once, by whoever reads it; a moment by its name; leaving a field, or coming back to the page, changes no answer.
-    const isPass = isOfPlace(action) && state.started !== before.started;
-    if (isPass && !needles.wishes().aloud) say(document, pass);
+    // A pass is said at once, a moment by its name; leaving a field, or coming back to the page, changes no answer.
+    const isTap = isOfPlace(action) && state.started !== before.started;
+    if (isTap && !needles.wishes().aloud) say(document, pass);
     if (action.type === 'moment' || isOfPlace(action)) clearTimeout(resting);
     else if (action.type !== 'left') sayLater(drawn);
   }
