@@ -1,5 +1,6 @@
 #include "schema_parts.h"
 
+#include "field_schema.h"
 #include "fields.h"
 
 namespace twinround {
@@ -41,16 +42,14 @@ void write_reference(JsonWriter& json, const char* name) {
 
 }  // namespace
 
-void write_note(JsonWriter& json, const char* name, const char* about, Words codes, Words harms) {
+void write_note(JsonWriter& json, const char* name, const char* about, Words codes) {
   open_definition(json, name, about, "object");
   json.key("properties").open_object();
-  if (!harms.empty()) write_enum(json, "harm", "What it does, the worst first", harms);
   write_text(json, "field", "RFC 6901 pointer into the request; \"\" is the whole of it");
   write_enum(json, "code", "What it is", codes);
   write_text(json, "message", "A plain English sentence in SI units");
   json.close_object();
-  if (harms.empty()) write_required(json, {"field", "code", "message"});
-  if (!harms.empty()) write_required(json, {"harm", "field", "code", "message"});
+  write_required(json, {"field", "code", "message"});
   json.key("additionalProperties").open_object();
   json.key("description")
       .text("A number or a word that goes with the code; lengths are named ...Mm");
@@ -100,6 +99,22 @@ void write_reply(JsonWriter& json, const char* name, const char* answered, const
   write_reference(json, refused);
   json.close_list();
   json.close_object();
+}
+
+void write_answer(JsonWriter& json, const std::string& name, const char* about,
+                  std::span<const Field> reply, const Refusal& refusal) {
+  const bool is_own = !refusal.codes.empty();
+  const std::string answered = name + "Answered";
+  const std::string refused = is_own ? name + "Refused" : "refused";
+  const std::string problem = name + "Problem";
+  write_reply(json, (name + "Reply").c_str(), answered.c_str(), refused.c_str());
+  write_envelope(json, answered.c_str(), about, name.c_str());
+  if (is_own) {
+    write_envelope(json, refused.c_str(), refusal.about, "problems", problem.c_str());
+  }
+  json.key(name);
+  write_field_schema(json, reply, nullptr);
+  if (is_own) write_note(json, problem.c_str(), refusal.about_problem, refusal.codes);
 }
 
 std::vector<std::string_view> joined(Words some, Words more) {

@@ -1312,6 +1312,18 @@ export type Stripes = {
   };
 };
 
+/** Something wrong with the stripes asked for. */
+export type StripesProblem = {
+  /** RFC 6901 pointer into the request; "" is the whole of it. */
+  field: string;
+  /** What it is. */
+  code: "unknown_question" | "too_large_text" | "bad_json" | "too_deep" | "not_an_object" | "newer_version" | "required" | "unknown_field" | "repeated_field" | "wrong_type" | "out_of_range" | "not_finite" | "number_too_large" | "not_whole" | "unknown_word" | "too_many_items" | "needs_partner" | "count_out_of_range" | "heel_out_of_reach" | "not_a_count" | "leg_too_short" | "no_room_for_rib" | "too_many_rounds" | "leg_too_wide" | "no_room_to_widen" | "stretched_too_narrow" | "shoe_out_of_range" | "girth_out_of_range" | "too_many_bands";
+  /** A plain English sentence in SI units. */
+  message: string;
+  /** A number or a word that goes with the code; lengths are named ...Mm. */
+  [name: string]: number | string;
+};
+
 /** Yarn of one colour on a sock, in one piece; a round's share is what is knit of it when the colour changes. */
 export type Band = {
   /** Which. */
@@ -1328,18 +1340,6 @@ export type Band = {
   toRound: number;
   /** How much of that round is knit with its end. */
   toShare: number;
-};
-
-/** Something wrong with the stripes asked for. */
-export type StripesProblem = {
-  /** RFC 6901 pointer into the request; "" is the whole of it. */
-  field: string;
-  /** What it is. */
-  code: "unknown_question" | "too_large_text" | "bad_json" | "too_deep" | "not_an_object" | "newer_version" | "required" | "unknown_field" | "repeated_field" | "wrong_type" | "out_of_range" | "not_finite" | "number_too_large" | "not_whole" | "unknown_word" | "too_many_items" | "needs_partner" | "count_out_of_range" | "heel_out_of_reach" | "not_a_count" | "leg_too_short" | "no_room_for_rib" | "too_many_rounds" | "leg_too_wide" | "no_room_to_widen" | "stretched_too_narrow" | "shoe_out_of_range" | "girth_out_of_range" | "too_many_bands";
-  /** A plain English sentence in SI units. */
-  message: string;
-  /** A number or a word that goes with the code; lengths are named ...Mm. */
-  [name: string]: number | string;
 };
 
 /** A link to open, or a sheet to make one of. */
