@@ -1,28 +1,16 @@
 // A begun sock as its knitter sees it, and what the reply says of it.
 import { loadCore } from '../../tools/js/load_core.mjs';
-import { again, changeKept, goTo, press } from './open_page.mjs';
+import { readKept } from './knitting.mjs';
+import { again, changeKept } from './open_page.mjs';
 
 const core = await loadCore();
 const ask = (question, request) => JSON.parse(core.answer(question, JSON.stringify(request)));
-
-/** From where it is typed to the needles. */
-export async function begin(page) {
-  await goTo(page, 'Knit');
-  await press(page, 'I have cast on: begin this sock');
-}
 
 /** Puts the place behind the page's back: rounds done, and passes of the next. */
 export async function standAt(page, round, pass = 0) {
   await changeKept(page, `Object.assign(sheet.started, { round: ${round}, pass: ${pass} });`);
   await again(page);
 }
-
-/** What is kept of the sock on the needles. */
-export const readKept = (page) =>
-  page.evaluate(() => {
-    const name = Object.keys(localStorage).find((one) => one.startsWith('twinround/sock/'));
-    return JSON.parse(localStorage.getItem(name)).started;
-  });
 
 /** The kept place, as [round, pass]. */
 export async function placeIn(page) {

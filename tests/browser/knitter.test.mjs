@@ -9,7 +9,7 @@ import { setTimeout as wait } from 'node:timers/promises';
 
 import { openHost, untilReady } from './host.mjs';
 import { openKillable } from './killable.mjs';
-import { begin, noted, settled, stepShown } from './knitting.mjs';
+import { begin, noted, readKept, settled, stepShown } from './knitting.mjs';
 import { again, visit } from './open_page.mjs';
 
 const seed = Number(process.env.TWINROUND_SEED ?? Date.now() % 1e9);
@@ -47,10 +47,7 @@ test('every pass of every round, and not one tap lost or doubled', async (t) => 
     await untilReady(page);
     host.isGone = true;
     await begin(page);
-    const plan = await page.evaluate(() => {
-      const name = Object.keys(localStorage).find((one) => one.startsWith('twinround/sock/'));
-      return JSON.parse(localStorage.getItem(name)).started.reply.plan;
-    });
+    const { plan } = (await readKept(page)).reply;
     const all = plan.totalRounds * 4;
     let taps = 0;
     for (let step = 0; step < all;) {
@@ -87,10 +84,7 @@ test('every pass of every round, and not one tap lost or doubled', async (t) => 
     }
     assert.match(await page.textContent('.work-round'), /All rounds are knit/);
     assert.equal(await page.locator('[data-hand="tapped"]').count(), 0);
-    const started = await page.evaluate(() => {
-      const name = Object.keys(localStorage).find((one) => one.startsWith('twinround/sock/'));
-      return JSON.parse(localStorage.getItem(name)).started;
-    });
+    const started = await readKept(page);
     assert.deepEqual([started.round, started.pass, started.taps], [plan.totalRounds, 0, taps]);
     assert.ok(count.kills + count.reloads > 0);
     t.diagnostic(JSON.stringify(count));

@@ -7,6 +7,13 @@ export async function begin(page) {
   await page.locator('[data-hand="tapped"]').waitFor();
 }
 
+/** The page opened and the sock begun. */
+export async function openBegun(open, options) {
+  const { page, seen } = await open(options);
+  await begin(page);
+  return { page, seen };
+}
+
 export const tap = (page) => page.locator('[data-hand="tapped"]').click();
 
 /** Many at once, faster than any hand. */
@@ -40,14 +47,17 @@ export async function settled(page) {
   await page.locator('.work-round').waitFor();
 }
 
-/** The place in the sheet as the browser keeps it, be it on the disk or not. */
-export const keptPlace = (page) =>
+/** What is kept of the sock on the needles, be it on the disk or not; nothing where there is none. */
+export const readKept = (page) =>
   page.evaluate(() => {
-    const [, text] =
-      Object.entries(localStorage).find(([name]) => name.startsWith('twinround/sock/')) ?? [];
-    const { round, pass, taps } = JSON.parse(text ?? '{}').started ?? {};
-    return round === undefined ? undefined : { round, pass, taps };
+    const name = Object.keys(localStorage).find((one) => one.startsWith('twinround/sock/'));
+    return name && JSON.parse(localStorage.getItem(name)).started;
   });
+
+export async function keptPlace(page) {
+  const started = await readKept(page);
+  return started && { round: started.round, pass: started.pass, taps: started.taps };
+}
 
 /** Until so many passes of the round in hand are done. */
 export const untilDone = (page, passes) =>

@@ -2,16 +2,8 @@
 import assert from 'node:assert/strict';
 import { after, before, test } from 'node:test';
 
-import {
-  begin,
-  linesOf,
-  next,
-  placeIn,
-  planOf,
-  readView,
-  workOf,
-  workTold,
-} from './at_needles.mjs';
+import { linesOf, next, placeIn, planOf, readView, workOf, workTold } from './at_needles.mjs';
+import { begin } from './knitting.mjs';
 import { again, goTo, openBrowser, press } from './open_page.mjs';
 
 let open;

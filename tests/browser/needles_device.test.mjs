@@ -3,7 +3,8 @@
 import assert from 'node:assert/strict';
 import { after, before, test } from 'node:test';
 
-import { begin, next, placeIn, placeOf, planOf, readKept, readView, wish } from './at_needles.mjs';
+import { next, placeIn, placeOf, planOf, readView, wish } from './at_needles.mjs';
+import { begin, openBegun, readKept } from './knitting.mjs';
 import { again, goTo, openBrowser, press } from './open_page.mjs';
 
 let open;
@@ -11,19 +12,13 @@ let end;
 before(async () => ({ open, end } = await openBrowser()));
 after(() => end());
 
-async function openBegun(options) {
-  const { page, seen } = await open(options);
-  await begin(page);
-  return { page, seen };
-}
-
 const isOn = async (page, name) => (await wish(page, name).getAttribute('aria-pressed')) === 'true';
 const sizeOf = (page, css) =>
   page.evaluate((one) => parseFloat(getComputedStyle(document.querySelector(one)).fontSize), css);
 
 for (const width of [320, 1280]) {
   test(`${width} px: the line now is large enough for arm's length, and larger when that is wished`, async () => {
-    const { page } = await openBegun({ viewport: { width, height: 740 } });
+    const { page } = await openBegun(open, { viewport: { width, height: 740 } });
     const line = '.work-pass.now .work';
     const size = await sizeOf(page, line);
     assert.ok(size >= 28, `${size}`);
@@ -35,7 +30,7 @@ for (const width of [320, 1280]) {
 }
 
 test('wishes are the device’s: kept over a reload, whatever the sock; timing is not kept', async () => {
-  const { page } = await openBegun();
+  const { page } = await openBegun(open);
   for (const name of ['larger letters', 'dark', 'time my rounds']) await wish(page, name).click();
   await again(page);
   for (const [name, is] of Object.entries({
@@ -82,7 +77,7 @@ const colours = (page) =>
   });
 
 test('dark by choice in a light system: the dark colours, readable; on paper black on white as ever', async () => {
-  const { page } = await openBegun({ colorScheme: 'light' });
+  const { page } = await openBegun(open, { colorScheme: 'light' });
   const light = await colours(page);
   await wish(page, 'dark').click();
   const dark = await colours(page);
@@ -124,7 +119,7 @@ async function knitRound(page, seconds) {
 const lapsIn = async (page) => (await readKept(page)).laps;
 
 test('a round that is timed is a lap of its stitches, and the hours to go follow it', async () => {
-  const { page } = await openBegun({ before: fakeClock });
+  const { page } = await openBegun(open, { before: fakeClock });
   const plan = await planOf(page);
   await wish(page, 'time my rounds').click();
   await knitRound(page, 200);
@@ -145,7 +140,7 @@ test('a round that is timed is a lap of its stitches, and the hours to go follow
 });
 
 test('a step back, a jump and a late beginning spoil the lap, and the next round is one again', async () => {
-  const { page } = await openBegun({ before: fakeClock });
+  const { page } = await openBegun(open, { before: fakeClock });
   await next(page);
   // Begun in mid-round: nobody knows when.
   await wish(page, 'time my rounds').click();
@@ -166,7 +161,7 @@ test('a step back, a jump and a late beginning spoil the lap, and the next round
 });
 
 test('a headset’s keys go on and back, while a begun sock is in sight', async () => {
-  const { page } = await openBegun({
+  const { page } = await openBegun(open, {
     before: () => {
       globalThis.keys = {};
       const setActionHandler = (key, does) => (globalThis.keys[key] = does);

@@ -2,28 +2,14 @@
 import assert from 'node:assert/strict';
 import { after, before, test } from 'node:test';
 
-import {
-  begin,
-  next,
-  placeIn,
-  placeOf,
-  planOf,
-  readKept,
-  readView,
-  standAt,
-} from './at_needles.mjs';
+import { next, placeIn, placeOf, planOf, readView, standAt } from './at_needles.mjs';
+import { openBegun, readKept } from './knitting.mjs';
 import { openBrowser } from './open_page.mjs';
 
 let open;
 let end;
 before(async () => ({ open, end } = await openBrowser()));
 after(() => end());
-
-async function openBegun(options) {
-  const { page, seen } = await open(options);
-  await begin(page);
-  return { page, seen };
-}
 
 const back = (page) => page.locator('.work-bar .back').click();
 
@@ -33,7 +19,7 @@ const hours = (text) =>
   Number(/(\d+) h/.exec(text)?.[1] ?? 0) * 60 + Number(/(\d+) min/.exec(text)?.[1] ?? 0);
 
 test('counts, metres, hours and what comes next are what the core says of the place', async () => {
-  const { page } = await openBegun();
+  const { page } = await openBegun(open);
   const plan = await planOf(page);
   for (const place of [
     [0, 0],
@@ -80,7 +66,7 @@ test('counts, metres, hours and what comes next are what the core says of the pl
 });
 
 test('the strip is marked where the knitting stands', async () => {
-  const { page } = await openBegun();
+  const { page } = await openBegun(open);
   const mark = () =>
     page.evaluate(() => {
       const strip = [...document.querySelectorAll('.strip')].find((one) => one.checkVisibility());
@@ -105,7 +91,7 @@ test('the strip is marked where the knitting stands', async () => {
 });
 
 test('once all is knit there is no pass to go on to; the bind-off is said, and a tap too many taken back', async () => {
-  const { page, seen } = await openBegun();
+  const { page, seen } = await openBegun(open);
   await standAt(page, 119, 3);
   await next(page);
   assert.deepEqual(await placeIn(page), [120, 0]);

@@ -2,7 +2,8 @@
 import assert from 'node:assert/strict';
 import { after, before, test } from 'node:test';
 
-import { begin, standAt } from './at_needles.mjs';
+import { standAt } from './at_needles.mjs';
+import { openBegun as beginIn } from './knitting.mjs';
 import { goTo, openBrowser, press } from './open_page.mjs';
 
 let open;
@@ -10,11 +11,7 @@ let end;
 before(async () => ({ open, end } = await openBrowser()));
 after(() => end());
 
-async function openBegun(options) {
-  const { page } = await open(options);
-  await begin(page);
-  return page;
-}
+const openBegun = async (options) => (await beginIn(open, options)).page;
 
 // Plain, with increases, the measuring, the first rib, a rib that moves, the trying on, the cuff, the last and the end.
 const rounds = [0, 1, 2, 17, 21, 79, 112, 119, 120];

@@ -2,19 +2,14 @@
 import assert from 'node:assert/strict';
 import { after, before, test } from 'node:test';
 
-import { begin, next, placeIn, standAt, wish } from './at_needles.mjs';
+import { next, placeIn, standAt, wish } from './at_needles.mjs';
+import { openBegun } from './knitting.mjs';
 import { again, goTo, openBrowser, press } from './open_page.mjs';
 
 let open;
 let end;
 before(async () => ({ open, end } = await openBrowser()));
 after(() => end());
-
-async function openBegun(options) {
-  const { page, seen } = await open(options);
-  await begin(page);
-  return { page, seen };
-}
 
 /** Stands in for the lock: `isRefusing` is the browser's mind. */
 function fakeLock() {
@@ -57,7 +52,7 @@ const lockNow = (page) =>
   });
 
 test('the screen is kept awake while a begun sock is in sight, and asked for again after it was covered', async () => {
-  const { page } = await openBegun({ before: fakeLock });
+  const { page } = await openBegun(open, { before: fakeLock });
   assert.deepEqual(await lockNow(page), { asked: 0, held: 0 });
   await wish(page, 'keep the screen awake').click();
   assert.deepEqual(await lockNow(page), { asked: 1, held: 1 });
@@ -87,14 +82,14 @@ test('the screen is kept awake while a begun sock is in sight, and asked for aga
 });
 
 test('the wish is fulfilled anew when the page is opened with the sock in sight', async () => {
-  const { page } = await openBegun({ before: fakeLock });
+  const { page } = await openBegun(open, { before: fakeLock });
   await wish(page, 'keep the screen awake').click();
   await again(page);
   assert.deepEqual(await lockNow(page), { asked: 1, held: 1 });
 });
 
 test('a lock that is refused, or taken back in sight, is told', async () => {
-  const { page, seen } = await openBegun({ before: fakeLock });
+  const { page, seen } = await openBegun(open, { before: fakeLock });
   const told = page.getByText('would not keep the screen awake');
   await page.evaluate(() => (globalThis.lock.isRefusing = true));
   await wish(page, 'keep the screen awake').click();
@@ -113,7 +108,7 @@ test('a lock that is refused, or taken back in sight, is told', async () => {
 });
 
 test('a browser that knows no lock is told of, and nothing else fails', async () => {
-  const { page, seen } = await openBegun({
+  const { page, seen } = await openBegun(open, {
     before: () => Object.defineProperty(navigator, 'wakeLock', { value: undefined }),
   });
   await wish(page, 'keep the screen awake').click();
@@ -148,7 +143,7 @@ function fakeVoice() {
 const saidBy = (page) => page.evaluate(() => globalThis.speech.said);
 
 test('a pass is read aloud once, by a voice of the device’s own, and hushed when that is switched off', async () => {
-  const { page, seen } = await openBegun({ before: fakeVoice });
+  const { page, seen } = await openBegun(open, { before: fakeVoice });
   await standAt(page, 1);
   assert.deepEqual(await saidBy(page), []);
   const all = [
@@ -183,7 +178,7 @@ test('a pass is read aloud once, by a voice of the device’s own, and hushed wh
 });
 
 test('at the end the bind-off is read', async () => {
-  const { page } = await openBegun({ before: fakeVoice });
+  const { page } = await openBegun(open, { before: fakeVoice });
   await standAt(page, 119, 3);
   await wish(page, 'read aloud').click();
   await next(page);
@@ -191,7 +186,7 @@ test('at the end the bind-off is read', async () => {
 });
 
 test('without a voice of its own the device says so, until one is known', async () => {
-  const { page } = await openBegun({ before: fakeVoice });
+  const { page } = await openBegun(open, { before: fakeVoice });
   const told = page.getByText('no voice of its own');
   await page.evaluate(() => {
     globalThis.speech.all = globalThis.speech.voices;
@@ -209,7 +204,7 @@ test('without a voice of its own the device says so, until one is known', async 
 });
 
 test('a browser that cannot speak says so, and nothing else fails', async () => {
-  const { page, seen } = await openBegun({
+  const { page, seen } = await openBegun(open, {
     before: () => Object.defineProperty(globalThis, 'speechSynthesis', { value: undefined }),
   });
   await wish(page, 'read aloud').click();
