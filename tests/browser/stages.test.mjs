@@ -161,7 +161,7 @@ describe('of every plan', () => {
         assert.equal(says(/^Cast on first/), round === 0, said);
         assert.equal(says(/M1R: lift/) && isToe, isToe && plan.toe.sides[round] !== 'none', said);
         assert.equal(says(/measure the toe/), round === plan.toe.rounds, said);
-        assert.equal(says(/The first round of the rib/), round === plan.toe.rounds, said);
+        assert.equal(says(/This is the first round of the rib/), round === plan.toe.rounds, said);
         assert.equal(
           says(/lifeline and try both on/),
           round === plan.tryOnRound && round < plan.totalRounds,

@@ -75,7 +75,7 @@ export const stagesWords = {
       change: (every, first) =>
         `Every ${every} knit and purl change places, first in round ${first}.`,
     }),
-    say: 'The first round of the rib.',
+    say: 'This is the first round of the rib.',
     move: /** @type {Record<string, Text>} */ ({
       left: `The rib moves one stitch to the left in this round: ${moves.left}.`,
       right: `The rib moves one stitch to the right in this round: ${moves.right}.`,
