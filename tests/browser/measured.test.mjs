@@ -337,7 +337,8 @@ test('knit to the end of a plan that the toe makes shorter: a longer cuff, and b
 test('of a begun sock another is made for it', async () => {
   const { page } = await atTheNeedles();
   await typeNeedles(page, looser);
-  await press(page, 'I have cast on: begin this sock');
+  await begin(page);
+  await tapOften(page, 13 * 4);
   assert.equal(await page.locator('[data-toe-to-swatch]').count(), 0);
   await page.locator(`${fold.measured} [data-kept="another"]`).click();
   await press(page, 'put the toe’s reading into the swatch');
