@@ -12,6 +12,7 @@ Duration turns_of_a_lap() {
 
 double pace_of(const std::vector<Lap>& laps) {
   std::vector<double> paces;
+  paces.reserve(laps.size());
   for (const Lap& lap : laps) {
     paces.push_back(lap.stitches / (lap.time - turns_of_a_lap()).minutes());
   }

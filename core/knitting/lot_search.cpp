@@ -33,7 +33,7 @@ Leftovers LotSearch::run() {
 }
 
 int LotSearch::on(int lot, int done) {
-  const std::size_t rounds = static_cast<std::size_t>(reach_.all() + 1);
+  const std::size_t rounds = static_cast<std::size_t>(reach_.all()) + 1;
   std::int16_t& to = on_[static_cast<std::size_t>(lot) * rounds + static_cast<std::size_t>(done)];
   if (to == kNowhere) {
     to = static_cast<std::int16_t>(reach_.on(halves_[static_cast<std::size_t>(lot)], done));
@@ -45,8 +45,8 @@ void LotSearch::improve(unsigned set, int inside, int round, int lot, bool is_le
                         int inside_before) {
   Got& here = got(set, inside);
   if (round <= here.round) return;
-  here = {static_cast<std::int16_t>(round), static_cast<std::int8_t>(lot), is_left_out,
-          static_cast<std::int8_t>(inside_before)};
+  here = {static_cast<std::int16_t>(round), static_cast<std::int16_t>(lot), is_left_out,
+          static_cast<std::int16_t>(inside_before)};
 }
 
 void LotSearch::weigh(unsigned set) {

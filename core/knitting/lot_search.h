@@ -28,9 +28,9 @@ class LotSearch {
   // How far some of the lots get, with so many joins within toe or cuff, and by which step.
   struct Got {
     std::int16_t round = -1;
-    std::int8_t lot = -1;  // the last one, or one that is left out
+    std::int16_t lot = -1;  // the last one, or one that is left out
     bool is_left_out = false;
-    std::int8_t inside_before = 0;
+    std::int16_t inside_before = 0;
   };
   struct Choice {
     unsigned set = 0;
