@@ -1,5 +1,5 @@
 // The states that the page is looked at in: as delivered, wrong, long, and before any swatch; and on the needles.
-import { begin } from './at_needles.mjs';
+import { begin } from './knitting.mjs';
 import { goTo } from './open_page.mjs';
 
 const fill = async (page, fields) => {
