@@ -8,6 +8,7 @@ import { setTimeout as wait } from 'node:timers/promises';
 
 import { eachWithHost, isInstall, nameOf, spoilKept, untilReady, versionOf } from './host.mjs';
 import { openKillable } from './killable.mjs';
+import { begin, stepShown, tapOften } from './knitting.mjs';
 import { typeInto, visit } from './open_page.mjs';
 
 const at = eachWithHost();
@@ -48,6 +49,20 @@ const update = (page) =>
     }
     return worker.state;
   });
+
+test('a sock on the needles is at the same pass in the newer page', async () => {
+  const page = await open();
+  await begin(page);
+  await tapOften(page, 57);
+  at.host.publish(versionOf('Second'));
+  await visit(page, at.host.url);
+  await told(page);
+  assert.equal(await stepShown(page), 57);
+  await tapOften(page, 1);
+  await take(page);
+  assert.equal(await nameOf(page), 'Second');
+  assert.equal(await stepShown(page), 58);
+});
 
 test('a newer version waits, is told, and comes with the yes; what was typed stays', async () => {
   const page = await open();
