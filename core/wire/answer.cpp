@@ -3,6 +3,8 @@
 #include <utility>
 #include <vector>
 
+#include "adjust_reader.h"
+#include "adjust_writer.h"
 #include "fields.h"
 #include "json_writer.h"
 #include "link_reader.h"
@@ -65,11 +67,27 @@ std::string answer_link(std::string_view text) {
   return json.written();
 }
 
+std::string answer_adjust(std::string_view text) {
+  const Result<AdjustQuestion> question = read_adjust_request(text);
+  if (!question.ok()) return refused(question.problems());
+  const Result<Adjustment> adjustment = adjust(question.value().request);
+  if (!adjustment.ok()) return refused(adjustment.problems());
+
+  JsonWriter json;
+  open_envelope(json, true);
+  json.key("adjust");
+  write_adjustment(json, question.value(), adjustment.value());
+  json.close_object();
+  if (!json.all_finite()) return refused({figure_too_large()});
+  return json.written();
+}
+
 }  // namespace
 
 std::string answer(std::string_view question, std::string_view text) {
   if (question == "plan") return answer_plan(text);
   if (question == "link") return answer_link(text);
+  if (question == "adjust") return answer_adjust(text);
   return refused({unknown_question()});
 }
 

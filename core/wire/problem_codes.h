@@ -37,6 +37,7 @@ inline constexpr std::string_view kProblemCodes[] = {
     "stretched_too_narrow",
     "shoe_out_of_range",
     "girth_out_of_range",
+    "past_the_plan",
 };
 
 }  // namespace twinround

@@ -64,7 +64,7 @@ const char* with_article(Kind kind) {
 Problem unknown_question() {
   Problem problem =
       of_text("", "unknown_question", "The questions answered are \"plan\" and \"link\".");
-  problem.words = {{"allowed", "plan | link"}};
+  problem.words = {{"allowed", "plan | adjust | link"}};
   return problem;
 }
 

@@ -3,6 +3,7 @@
 #include <initializer_list>
 #include <string_view>
 
+#include "adjust_fields.h"
 #include "field_schema.h"
 #include "fields.h"
 
@@ -84,6 +85,10 @@ void write_rules(JsonWriter& json, const Field& field) {
 
 void write_request_schema(JsonWriter& json) {
   write_field_schema(json, request_fields(), &write_rules);
+}
+
+void write_adjust_request_schema(JsonWriter& json) {
+  write_field_schema(json, adjust_request_fields(), &write_rules);
 }
 
 }  // namespace twinround

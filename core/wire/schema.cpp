@@ -4,6 +4,7 @@
 #include <string_view>
 #include <vector>
 
+#include "adjust_fields.h"
 #include "caution_codes.h"
 #include "field_schema.h"
 #include "json_indent.h"
@@ -156,7 +157,7 @@ std::string schema_text() {
   JsonWriter json;
   json.open_object();
   json.key("$schema").text("https://json-schema.org/draft/2020-12/schema");
-  json.key("title").text("Requests of `plan` and `link`, and the replies to them");
+  json.key("title").text("Requests of `plan`, `adjust` and `link`, and the replies to them");
   json.key("$defs").open_object();
   json.key("request");
   write_request_schema(json);
@@ -169,6 +170,12 @@ std::string schema_text() {
   write_note(json, "problem", "Something wrong with the request", kProblemCodes);
   write_note(json, "caution", "Something that must not go unsaid about a plan", kCautionCodes);
   write_working(json);
+  json.key("adjustRequest");
+  write_adjust_request_schema(json);
+  write_reply(json, "adjustReply", "adjustAnswered", "refused");
+  write_envelope(json, "adjustAnswered", "What the sock on the needles comes to", "adjust");
+  json.key("adjust");
+  write_field_schema(json, adjust_reply_fields(), nullptr);
   json.key("linkRequest");
   write_field_schema(json, link_request_fields(), nullptr);
   write_reply(json, "linkReply", "linkAnswered", "linkRefused");
