@@ -3,6 +3,7 @@
 #pragma once
 
 #include <span>
+#include <string_view>
 #include <vector>
 
 #include "fields.h"
@@ -11,6 +12,9 @@ namespace twinround {
 
 // The request of `plan` that the sock was begun with, and under `/needles` what is measured on it.
 std::vector<Field> adjust_request_fields();
+
+// What a problem with it may be called besides what one with a plan is.
+inline constexpr std::string_view kAdjustCodes[] = {"past_the_plan"};
 
 // The object `adjust` of a reply.
 std::span<const Field> adjust_reply_fields();

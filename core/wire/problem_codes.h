@@ -37,7 +37,6 @@ inline constexpr std::string_view kProblemCodes[] = {
     "stretched_too_narrow",
     "shoe_out_of_range",
     "girth_out_of_range",
-    "past_the_plan",
 };
 
 }  // namespace twinround

@@ -62,8 +62,8 @@ const char* with_article(Kind kind) {
 }  // namespace
 
 Problem unknown_question() {
-  Problem problem =
-      of_text("", "unknown_question", "The questions answered are \"plan\" and \"link\".");
+  Problem problem = of_text("", "unknown_question",
+                            "The questions answered are \"plan\", \"adjust\" and \"link\".");
   problem.words = {{"allowed", "plan | adjust | link"}};
   return problem;
 }

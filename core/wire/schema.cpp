@@ -172,10 +172,15 @@ std::string schema_text() {
   write_working(json);
   json.key("adjustRequest");
   write_adjust_request_schema(json);
-  write_reply(json, "adjustReply", "adjustAnswered", "refused");
+  write_reply(json, "adjustReply", "adjustAnswered", "adjustRefused");
   write_envelope(json, "adjustAnswered", "What the sock on the needles comes to", "adjust");
+  write_envelope(json, "adjustRefused", "No way to go on, and why", "problems", "adjustProblem");
   json.key("adjust");
   write_field_schema(json, adjust_reply_fields(), nullptr);
+  std::vector<std::string_view> adjust_codes(std::begin(kProblemCodes), std::end(kProblemCodes));
+  adjust_codes.insert(adjust_codes.end(), std::begin(kAdjustCodes), std::end(kAdjustCodes));
+  write_note(json, "adjustProblem", "Something wrong with what was measured or planned",
+             adjust_codes);
   json.key("linkRequest");
   write_field_schema(json, link_request_fields(), nullptr);
   write_reply(json, "linkReply", "linkAnswered", "linkRefused");
