@@ -5,34 +5,17 @@
 
 #include "adjust_reader.h"
 #include "adjust_writer.h"
-#include "fields.h"
-#include "json_writer.h"
+#include "envelope.h"
 #include "link_reader.h"
 #include "link_writer.h"
-#include "note_writer.h"
 #include "plan.h"
 #include "plan_writer.h"
 #include "problems.h"
 #include "request_reader.h"
+#include "supply_question.h"
 
 namespace twinround {
 namespace {
-
-void open_envelope(JsonWriter& json, bool ok) {
-  json.open_object();
-  json.key("ok").yes_no(ok);
-  json.key("version").whole(kVersion);
-  json.key("rules").whole(kRules);
-}
-
-std::string refused(const std::vector<Problem>& problems) {
-  JsonWriter json;
-  open_envelope(json, false);
-  json.key("problems");
-  write_problems(json, problems);
-  json.close_object();
-  return json.written();
-}
 
 std::string answer_plan(std::string_view text) {
   const Result<PlanRequest> request = read_request(text);
@@ -40,14 +23,7 @@ std::string answer_plan(std::string_view text) {
   const Result<Plan> plan = make_plan(request.value());
   if (!plan.ok()) return refused(plan.problems());
 
-  JsonWriter json;
-  open_envelope(json, true);
-  json.key("plan");
-  write_plan(json, plan.value());
-  json.close_object();
-  // Within the request's ranges no figure comes near that; if one did, half a plan would be a lie.
-  if (!json.all_finite()) return refused({figure_too_large()});
-  return json.written();
+  return answered("plan", [&](JsonWriter& json) { write_plan(json, plan.value()); });
 }
 
 // A link just made is opened again for the reply, so that this tells what the link itself says.
@@ -59,12 +35,8 @@ std::string answer_link(std::string_view text) {
   const LinkFault fault = read_link(link, sheet);
   if (fault != LinkFault::none) return refused({link_problem(fault)});
 
-  JsonWriter json;
-  open_envelope(json, true);
-  json.key("link");
-  write_link_reply(json, link, sheet, asked.changed);
-  json.close_object();
-  return json.written();
+  return answered("link",
+                  [&](JsonWriter& json) { write_link_reply(json, link, sheet, asked.changed); });
 }
 
 std::string answer_adjust(std::string_view text) {
@@ -73,13 +45,9 @@ std::string answer_adjust(std::string_view text) {
   const Result<Adjustment> adjustment = adjust(question.value().request);
   if (!adjustment.ok()) return refused(adjustment.problems());
 
-  JsonWriter json;
-  open_envelope(json, true);
-  json.key("adjust");
-  write_adjustment(json, question.value(), adjustment.value());
-  json.close_object();
-  if (!json.all_finite()) return refused({figure_too_large()});
-  return json.written();
+  return answered("adjust", [&](JsonWriter& json) {
+    write_adjustment(json, question.value(), adjustment.value());
+  });
 }
 
 }  // namespace
@@ -88,6 +56,7 @@ std::string answer(std::string_view question, std::string_view text) {
   if (question == "plan") return answer_plan(text);
   if (question == "link") return answer_link(text);
   if (question == "adjust") return answer_adjust(text);
+  if (question == "supply") return answer_supply(text);
   return refused({unknown_question()});
 }
 

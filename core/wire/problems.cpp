@@ -8,6 +8,8 @@
 namespace twinround {
 namespace {
 
+constexpr std::string_view kQuestions = "plan | adjust | supply | link";
+
 Problem of_text(const std::string& pointer, const char* code, std::string message) {
   return {pointer, code, {}, {}, std::move(message)};
 }
@@ -20,6 +22,7 @@ Problem of_field(const Field& field, int item, const char* code, const std::stri
 const char* name_of(Kind kind) {
   switch (kind) {
     case Kind::object:
+    case Kind::named:
       return "object";
     case Kind::list:
       return "list";
@@ -32,7 +35,6 @@ const char* name_of(Kind kind) {
     case Kind::word:
       return "word";
     case Kind::text:
-    case Kind::named:
       break;
   }
   return "value";
@@ -41,6 +43,7 @@ const char* name_of(Kind kind) {
 const char* with_article(Kind kind) {
   switch (kind) {
     case Kind::object:
+    case Kind::named:
       return "an object { }";
     case Kind::list:
       return "a list [ ]";
@@ -53,7 +56,6 @@ const char* with_article(Kind kind) {
     case Kind::word:
       return "a word in quotes";
     case Kind::text:
-    case Kind::named:
       break;
   }
   return "a value";
@@ -63,15 +65,16 @@ const char* with_article(Kind kind) {
 
 Problem unknown_question() {
   Problem problem = of_text("", "unknown_question",
-                            "The questions answered are \"plan\", \"adjust\" and \"link\".");
-  problem.words = {{"allowed", "plan | adjust | link"}};
+                            "The questions answered are " + std::string(kQuestions) + ".");
+  problem.words = {{"allowed", std::string(kQuestions)}};
   return problem;
 }
 
-Problem too_large_text() {
-  Problem problem =
-      of_text("", "too_large_text", "The text is larger than 64 KiB; it was not read.");
-  problem.numbers = {{"max", static_cast<double>(kMostBytes)}};
+Problem too_large_text(std::size_t most_bytes) {
+  Problem problem = of_text(
+      "", "too_large_text",
+      "The text is larger than " + std::to_string(most_bytes / 1024) + " KiB; it was not read.");
+  problem.numbers = {{"max", static_cast<double>(most_bytes)}};
   return problem;
 }
 

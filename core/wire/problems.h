@@ -2,6 +2,7 @@
 // units.
 #pragma once
 
+#include <cstddef>
 #include <string>
 
 #include "fields.h"
@@ -11,7 +12,7 @@ namespace twinround {
 
 // The text as a whole; `pointer` is where reading ended.
 Problem unknown_question();
-Problem too_large_text();
+Problem too_large_text(std::size_t most_bytes);
 Problem bad_json(const std::string& pointer);
 Problem too_deep(const std::string& pointer);
 Problem not_an_object();

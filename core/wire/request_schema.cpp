@@ -2,6 +2,7 @@
 
 #include <initializer_list>
 #include <string_view>
+#include <vector>
 
 #include "adjust_fields.h"
 #include "field_schema.h"
@@ -70,15 +71,19 @@ void write_size_of_scale(JsonWriter& json) {
   write_size_bound(json, "maximum", kOtherSizes.max);
 }
 
-// What request_check asks of several fields together.
-void write_rules(JsonWriter& json, const Field& field) {
-  if (field.pointer.empty()) write_swatch_or_category(json);
+// What request_check asks of several fields together, inside a member of the request.
+void write_rules_of_members(JsonWriter& json, const Field& field) {
   if (field.pointer == "/foot") write_measured_or_shoe(json);
   if (field.pointer == "/foot/shoe") write_size_of_scale(json);
   if (field.pointer == "/swatch/readings") {
     json.key("contains");
     write_requiring(json, {"rounds", "heightMm"});
   }
+}
+
+void write_rules(JsonWriter& json, const Field& field) {
+  if (field.pointer.empty()) write_swatch_or_category(json);
+  write_rules_of_members(json, field);
 }
 
 }  // namespace
@@ -89,6 +94,14 @@ void write_request_schema(JsonWriter& json) {
 
 void write_adjust_request_schema(JsonWriter& json) {
   write_field_schema(json, adjust_request_fields(), &write_rules);
+}
+
+void write_part_schema(JsonWriter& json, std::span<const Field> table) {
+  std::vector<Field> part(table.begin(), table.end());
+  for (Field& field : part) {
+    if (parent_pointer(field.pointer).empty()) field.need = Need::optional;
+  }
+  write_field_schema(json, part, &write_rules_of_members);
 }
 
 }  // namespace twinround

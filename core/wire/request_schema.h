@@ -1,6 +1,9 @@
 // The requests of `plan` and `adjust` as JSON Schema.
 #pragma once
 
+#include <span>
+
+#include "fields.h"
 #include "json_writer.h"
 
 namespace twinround {
@@ -10,5 +13,7 @@ namespace twinround {
 void write_request_schema(JsonWriter& json);
 // The same of `adjust`, whose request holds that of the plan.
 void write_adjust_request_schema(JsonWriter& json);
+// A part of it, which need not be whole at its top; `table` is that of `plan`, or that and more.
+void write_part_schema(JsonWriter& json, std::span<const Field> table);
 
 }  // namespace twinround

@@ -9,11 +9,13 @@
 #include "field_schema.h"
 #include "json_indent.h"
 #include "json_writer.h"
+#include "line_writer.h"
 #include "link_fields.h"
 #include "link_problems.h"
 #include "problem_codes.h"
 #include "reply_fields.h"
 #include "request_schema.h"
+#include "supply_question.h"
 #include "working_codes.h"
 
 namespace twinround {
@@ -151,13 +153,46 @@ void write_reply(JsonWriter& json, const char* name, const char* answered, const
   json.close_object();
 }
 
+// What a cell changes in the class's request: values by pointer.
+void write_changes(JsonWriter& json) {
+  open_definition(json, "changes", "Values by RFC 6901 pointer into a request of `plan`", "object");
+  json.key("additionalProperties").open_object();
+  json.key("type").open_list();
+  for (const char* type : {"number", "string", "boolean"}) json.text(type);
+  json.close_list();
+  json.close_object();
+  json.close_object();
+}
+
+// A question about many socks: refused as a plan is.
+void write_question(JsonWriter& json, const std::string& name, const char* about,
+                    std::span<const Field> request, std::span<const Field> reply) {
+  json.key(name + "Request");
+  write_field_schema(json, request, nullptr);
+  const std::string answered = name + "Answered";
+  write_reply(json, (name + "Reply").c_str(), answered.c_str(), "refused");
+  write_envelope(json, answered.c_str(), about, name.c_str());
+  json.key(name);
+  write_field_schema(json, reply, nullptr);
+}
+
+void write_courses(JsonWriter& json) {
+  json.key("planPart");
+  write_part_schema(json, request_fields());
+  json.key("pairLine");
+  write_field_schema(json, line_fields(), nullptr);
+  write_changes(json);
+  write_question(json, "supply", "One pair for every yarn by every size", supply_request_fields(),
+                 supply_reply_fields());
+}
+
 }  // namespace
 
 std::string schema_text() {
   JsonWriter json;
   json.open_object();
   json.key("$schema").text("https://json-schema.org/draft/2020-12/schema");
-  json.key("title").text("Requests of `plan`, `adjust` and `link`, and the replies to them");
+  json.key("title").text("Requests of the core's questions, and the replies to them");
   json.key("$defs").open_object();
   json.key("request");
   write_request_schema(json);
@@ -181,6 +216,7 @@ std::string schema_text() {
   adjust_codes.insert(adjust_codes.end(), std::begin(kAdjustCodes), std::end(kAdjustCodes));
   write_note(json, "adjustProblem", "Something wrong with what was measured or planned",
              adjust_codes);
+  write_courses(json);
   json.key("linkRequest");
   write_field_schema(json, link_request_fields(), nullptr);
   write_reply(json, "linkReply", "linkAnswered", "linkRefused");

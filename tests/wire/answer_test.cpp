@@ -17,12 +17,12 @@ bool has(const std::string& reply, const std::string& part) {
   return reply.find(part) != std::string::npos;
 }
 
-TEST(Answer, KnowsThePlanTheSockOnTheNeedlesAndTheLink) {
+TEST(Answer, KnowsItsQuestions) {
   for (const char* question : {"", "plans", "Plan", "links", "schema"}) {
     const std::string reply = answer(question, full_request().text());
     EXPECT_EQ(reply, R"({"ok":false,"version":1,"rules":2,"problems":[{"field":"",)"
-                     R"("code":"unknown_question","allowed":"plan | adjust | link",)"
-                     R"("message":"The questions answered are \"plan\", \"adjust\" and \"link\"."}]})");
+                     R"("code":"unknown_question","allowed":"plan | adjust | supply | link",)"
+                     R"("message":"The questions answered are plan | adjust | supply | link."}]})");
   }
 }
 

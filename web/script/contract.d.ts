@@ -497,6 +497,435 @@ export type Working = {
   source: "munden-1959" | "spencer" | "cyc-standard-yarn-weight" | "dillmont" | "ansur-ii" | "brannock" | "iso-19407" | "european-shoe-table" | "from-memory" | "trade-rule" | "common-practice" | "geometry" | "definition" | "assumption";
 };
 
+/** What a plan is asked with. */
+export type AdjustRequest = {
+  /** Version of this request. */
+  version: 1;
+  /** The swatch. */
+  swatch?: {
+    /** What the swatch is knit in; rib is the sock's own rib, relaxed. Default "stockinette". */
+    fabric?: "stockinette" | "rib";
+    /** Whether the swatch was washed and dried before it was measured. Default true. */
+    washed?: boolean;
+    /** Diameter of the swatch's needles (mm, in steps of 0.25). */
+    needleMm?: number;
+    /** Measurements of the swatch. */
+    readings: Array<{
+      /** Stitches counted over the width (stitches, in steps of 0.25). */
+      stitches: number;
+      /** Width over which the stitches were counted (mm, in steps of 0.5). */
+      widthMm: number;
+      /** Rounds or rows counted over the height (rounds, in steps of 0.25). */
+      rounds?: number;
+      /** Height over which the rounds were counted (mm, in steps of 0.5). */
+      heightMm?: number;
+    }>;
+    /** Width of the first reading pulled as far as hands pull it (mm, in steps of 0.5). */
+    stretchedWidthMm?: number;
+    /** Mass of the weighed swatch (g, in steps of 0.1). */
+    massG?: number;
+    /** Stitches in the weighed swatch (stitches, in steps of 1). */
+    massStitches?: number;
+  };
+  /** The yarn and its ball band. */
+  yarn?: {
+    /** Yarn weight category, 0 lace to 7 jumbo. */
+    category?: number;
+    /** Mass of one ball (g, in steps of 1). */
+    ballG?: number;
+    /** Length of yarn in one ball (m, in steps of 1). */
+    ballM?: number;
+    /** Another yarn to knit the same sock from, by its label. */
+    substitute?: {
+      /** Mass of one ball of it (g, in steps of 1). */
+      ballG: number;
+      /** Length of yarn in one ball of it (m, in steps of 1). */
+      ballM: number;
+    };
+  };
+  /** The foot, measured or by its shoe. */
+  foot: {
+    /** Length of the foot, heel to longest toe (mm, in steps of 0.5). */
+    lengthMm?: number;
+    /** Girth round the ball of the foot (mm, in steps of 0.5). */
+    ballGirthMm?: number;
+    /** Girth round the heel and over the bend of the ankle (mm, in steps of 0.5). */
+    heelAnkleGirthMm?: number;
+    /** Girth of the ankle, above the bones (mm, in steps of 0.5). */
+    ankleGirthMm?: number;
+    /** Girth of the calf at its widest (mm, in steps of 0.5). */
+    calfGirthMm?: number;
+    /** A shoe size in place of a measured foot. */
+    shoe?: {
+      /** Scale of the shoe size. */
+      scale: "mondopoint" | "eu" | "us-men" | "us-women" | "uk";
+      /** Shoe size on its scale; mondopoint is the foot's length in mm (in steps of 0.5). */
+      size: number;
+    };
+    /** Whose foot it is, to estimate its girth from its length. */
+    body?: "woman" | "man" | "child";
+  };
+  /** Height of the sock's top edge above the floor (mm, in steps of 0.5). */
+  legHeightMm: number;
+  /** Height of the straight cuff (mm, in steps of 0.5). Default 30. */
+  cuffMm?: number;
+  /** The rib and how it moves. */
+  rib?: {
+    /** Knit stitches in a repeat of the rib (stitches). Default 2. */
+    knit?: number;
+    /** Purl stitches in a repeat of the rib (stitches). Default 2. */
+    purl?: number;
+    /** Rounds between two moves of the rib by one stitch; 0 keeps it straight (rounds). Default 4. */
+    roundsPerShift?: number;
+    /** Which way the rib leans; mirrored: the second sock is the first one's mirror. Default "left". */
+    lean?: "left" | "right" | "mirrored";
+  };
+  /** How much wider (+) or narrower (-) than the ball girth the sock is, as a share of it (in steps of 0.01). Default -0.1. */
+  girthEase?: number;
+  /** How much longer (+) or shorter (-) than the foot the sock's foot is, as a share of it (in steps of 0.01). Default -0.04. */
+  lengthEase?: number;
+  /** The toe. */
+  toe?: {
+    /** Length of the toe as a share of the foot's length (in steps of 0.01). Default 0.25. */
+    share?: number;
+    /** Stitches cast on as a share of the sock's count (in steps of 0.01). Default 0.4. */
+    tipShare?: number;
+    /** Whether the toe widens fast and then slowly, evenly, or faster on the great-toe side. Default "round". */
+    shape?: "round" | "even" | "left-right";
+  };
+  /** The knitter's own stitch count; left out, one is advised (stitches). */
+  stitchCount?: number;
+  /** How fast the knitter knits. */
+  pace?: {
+    /** Stitches knit in a minute (stitches a minute, in steps of 1). Default 15. */
+    stitchesPerMinute?: number;
+  };
+  /** Yarn bought beyond the need, as a share of it (in steps of 0.01). Default 0.1. */
+  yarnMargin?: number;
+  /** The sock on the needles. */
+  needles: {
+    /** Rounds of one sock that are knit (rounds). */
+    roundsDone: number;
+    /** Stitches of the toe over the width, of one layer laid flat (stitches, in steps of 0.25). */
+    stitches: number;
+    /** Width over which they were counted (mm, in steps of 0.5). */
+    widthMm: number;
+    /** Rounds of the toe over the length (rounds, in steps of 0.25). */
+    rounds?: number;
+    /** Length over which they were counted (mm, in steps of 0.5). */
+    lengthMm?: number;
+    /** Yarn left for the first sock (g, in steps of 0.5). */
+    gramsLeftA?: number;
+    /** Yarn left for the second sock (g, in steps of 0.5). */
+    gramsLeftB?: number;
+  };
+};
+
+export type AdjustReply = AdjustAnswered | AdjustRefused;
+
+/** What the sock on the needles comes to. */
+export type AdjustAnswered = {
+  /** Whether the question was answered. */
+  ok: true;
+  /** Version of this contract. */
+  version: 1;
+  /** Raised with every change of a default, a constant or a rule. */
+  rules: number;
+  adjust: Adjust;
+};
+
+/** No way to go on, and why. */
+export type AdjustRefused = {
+  /** Whether the question was answered. */
+  ok: false;
+  /** Version of this contract. */
+  version: 1;
+  /** Raised with every change of a default, a constant or a rule. */
+  rules: number;
+  /** Everything that is wrong, at once. */
+  problems: Array<AdjustProblem>;
+};
+
+/** What the sock on the needles comes to, and how to go on. */
+export type Adjust = {
+  /** Swatch and toe together, each weighed by how sure it is. */
+  gauge: {
+    /** Stitches in a width (1/mm). */
+    stitchesPerMm: number;
+    /** Rounds in a height (1/mm). */
+    roundsPerMm: number;
+    /** Relative standard error of the stitches. */
+    relativeError: number;
+    /** Relative standard error of the rounds. */
+    roundsRelativeError: number;
+    /** How many standard errors swatch and toe lie apart, stitches or rounds. */
+    errorsApart: number;
+    /** Whether that is more than one fabric allows. */
+    isApart: boolean;
+  };
+  /** The way to go on. */
+  advised: "keep" | "change" | "restart";
+  /** The ways to go on, what each costs and gives. */
+  ways: Array<{
+    /** Which. */
+    way: "keep" | "change" | "restart";
+    /** Stitches in a round of one sock (stitches). */
+    stitchCount: number;
+    /** How much wider or narrower than the ball girth. */
+    girthEase: number;
+    /** Girth laid flat (mm). */
+    finishedGirthMm: number;
+    /** Share of all stretch that the heel takes. */
+    heelUse: number;
+    /** Whether it passes heel and leg. */
+    passes: boolean;
+    /** Rounds of one sock (rounds). */
+    totalRounds: number;
+    /** Rounds still to knit (rounds). */
+    roundsToGo: number;
+    /** Rounds to unpick (rounds). */
+    roundsLost: number;
+    /** Increase rounds to work before the rib (rounds). */
+    increaseRounds: number;
+    /** Yarn of the pair, what is knit included (m). */
+    mPerPair: number;
+    /** Knitting time of the pair from here (min). */
+    minutesToGo: number;
+  }>;
+  /** What the yarn on the scale still makes; one for each sock that was weighed. */
+  yarnLeft: Array<{
+    /** Which. */
+    sock: "a" | "b";
+    /** Yarn left (m). */
+    m: number;
+    /** Kept back for the bind-off and its tail (m). */
+    keptBackM: number;
+    /** Rounds that it still makes (rounds). */
+    rounds: number;
+    /** Rounds of the plan that it does not reach (rounds). */
+    roundsShort: number;
+    /** Rounds that give back what the bind-off takes (rounds). */
+    roundsToUnpick: number;
+    /** Floor to edge, if the sock ends with the last of them (mm). */
+    legHeightMm: number;
+    /** Last round at whose beginning a new ball can be joined; 0: none (rounds). */
+    roundToJoin: number;
+  }>;
+};
+
+/** Something wrong with what was measured or planned. */
+export type AdjustProblem = {
+  /** RFC 6901 pointer into the request; "" is the whole of it. */
+  field: string;
+  /** What it is. */
+  code: "unknown_question" | "too_large_text" | "bad_json" | "too_deep" | "not_an_object" | "newer_version" | "required" | "unknown_field" | "repeated_field" | "wrong_type" | "out_of_range" | "not_finite" | "number_too_large" | "not_whole" | "unknown_word" | "too_many_items" | "needs_partner" | "count_out_of_range" | "heel_out_of_reach" | "not_a_count" | "leg_too_short" | "no_room_for_rib" | "too_many_rounds" | "leg_too_wide" | "no_room_to_widen" | "stretched_too_narrow" | "shoe_out_of_range" | "girth_out_of_range" | "past_the_plan";
+  /** A plain English sentence in SI units. */
+  message: string;
+  /** A number or a word that goes with the code; lengths are named ...Mm. */
+  [name: string]: number | string;
+};
+
+/** What a plan is asked with. */
+export type PlanPart = {
+  /** Version of this request. */
+  version?: 1;
+  /** The swatch. */
+  swatch?: {
+    /** What the swatch is knit in; rib is the sock's own rib, relaxed. Default "stockinette". */
+    fabric?: "stockinette" | "rib";
+    /** Whether the swatch was washed and dried before it was measured. Default true. */
+    washed?: boolean;
+    /** Diameter of the swatch's needles (mm, in steps of 0.25). */
+    needleMm?: number;
+    /** Measurements of the swatch. */
+    readings: Array<{
+      /** Stitches counted over the width (stitches, in steps of 0.25). */
+      stitches: number;
+      /** Width over which the stitches were counted (mm, in steps of 0.5). */
+      widthMm: number;
+      /** Rounds or rows counted over the height (rounds, in steps of 0.25). */
+      rounds?: number;
+      /** Height over which the rounds were counted (mm, in steps of 0.5). */
+      heightMm?: number;
+    }>;
+    /** Width of the first reading pulled as far as hands pull it (mm, in steps of 0.5). */
+    stretchedWidthMm?: number;
+    /** Mass of the weighed swatch (g, in steps of 0.1). */
+    massG?: number;
+    /** Stitches in the weighed swatch (stitches, in steps of 1). */
+    massStitches?: number;
+  };
+  /** The yarn and its ball band. */
+  yarn?: {
+    /** Yarn weight category, 0 lace to 7 jumbo. */
+    category?: number;
+    /** Mass of one ball (g, in steps of 1). */
+    ballG?: number;
+    /** Length of yarn in one ball (m, in steps of 1). */
+    ballM?: number;
+    /** Another yarn to knit the same sock from, by its label. */
+    substitute?: {
+      /** Mass of one ball of it (g, in steps of 1). */
+      ballG: number;
+      /** Length of yarn in one ball of it (m, in steps of 1). */
+      ballM: number;
+    };
+  };
+  /** The foot, measured or by its shoe. */
+  foot?: {
+    /** Length of the foot, heel to longest toe (mm, in steps of 0.5). */
+    lengthMm?: number;
+    /** Girth round the ball of the foot (mm, in steps of 0.5). */
+    ballGirthMm?: number;
+    /** Girth round the heel and over the bend of the ankle (mm, in steps of 0.5). */
+    heelAnkleGirthMm?: number;
+    /** Girth of the ankle, above the bones (mm, in steps of 0.5). */
+    ankleGirthMm?: number;
+    /** Girth of the calf at its widest (mm, in steps of 0.5). */
+    calfGirthMm?: number;
+    /** A shoe size in place of a measured foot. */
+    shoe?: {
+      /** Scale of the shoe size. */
+      scale: "mondopoint" | "eu" | "us-men" | "us-women" | "uk";
+      /** Shoe size on its scale; mondopoint is the foot's length in mm (in steps of 0.5). */
+      size: number;
+    };
+    /** Whose foot it is, to estimate its girth from its length. */
+    body?: "woman" | "man" | "child";
+  };
+  /** Height of the sock's top edge above the floor (mm, in steps of 0.5). */
+  legHeightMm?: number;
+  /** Height of the straight cuff (mm, in steps of 0.5). Default 30. */
+  cuffMm?: number;
+  /** The rib and how it moves. */
+  rib?: {
+    /** Knit stitches in a repeat of the rib (stitches). Default 2. */
+    knit?: number;
+    /** Purl stitches in a repeat of the rib (stitches). Default 2. */
+    purl?: number;
+    /** Rounds between two moves of the rib by one stitch; 0 keeps it straight (rounds). Default 4. */
+    roundsPerShift?: number;
+    /** Which way the rib leans; mirrored: the second sock is the first one's mirror. Default "left". */
+    lean?: "left" | "right" | "mirrored";
+  };
+  /** How much wider (+) or narrower (-) than the ball girth the sock is, as a share of it (in steps of 0.01). Default -0.1. */
+  girthEase?: number;
+  /** How much longer (+) or shorter (-) than the foot the sock's foot is, as a share of it (in steps of 0.01). Default -0.04. */
+  lengthEase?: number;
+  /** The toe. */
+  toe?: {
+    /** Length of the toe as a share of the foot's length (in steps of 0.01). Default 0.25. */
+    share?: number;
+    /** Stitches cast on as a share of the sock's count (in steps of 0.01). Default 0.4. */
+    tipShare?: number;
+    /** Whether the toe widens fast and then slowly, evenly, or faster on the great-toe side. Default "round". */
+    shape?: "round" | "even" | "left-right";
+  };
+  /** The knitter's own stitch count; left out, one is advised (stitches). */
+  stitchCount?: number;
+  /** How fast the knitter knits. */
+  pace?: {
+    /** Stitches knit in a minute (stitches a minute, in steps of 1). Default 15. */
+    stitchesPerMinute?: number;
+  };
+  /** Yarn bought beyond the need, as a share of it (in steps of 0.01). Default 0.1. */
+  yarnMargin?: number;
+};
+
+/** The figures of one pair in a table; as its plan has them. */
+export type PairLine = {
+  /** Yarn weight category, named or read off the gauge. */
+  category: number;
+  /** Stitches in a round of one sock (stitches). */
+  stitchCount: number;
+  /** Rounds of one sock, toe to edge (rounds). */
+  totalRounds: number;
+  /** Yarn of the pair (m). */
+  mPerPair: number;
+  /** Yarn to buy for the pair (m). */
+  mWithMargin: number;
+  /** Relative give or take of the yarn. */
+  yarnError: number;
+  /** Mass of one sock (g). */
+  gPerSock: number;
+  /** Mass to buy for the pair (g). */
+  gWithMargin: number;
+  /** The ball it is bought in; absent where neither ball nor category is known. */
+  ball?: {
+    /** Mass of one ball (g). */
+    g: number;
+    /** Yarn in one ball (m). */
+    m: number;
+    /** Whether it is the category's usual ball, for want of a label. */
+    usual: boolean;
+    /** Balls to buy for the pair. */
+    count: number;
+    /** Whether that number is a close thing. */
+    just: boolean;
+  };
+  /** The needle. */
+  needle: {
+    /** Diameter (mm). */
+    mm: number;
+    /** Its US name. */
+    us?: string;
+    /** Its UK name. */
+    uk?: string;
+    /** Its length as sold; absent where none is long enough (mm). */
+    cableMm?: number;
+  };
+  /** Knitting time of the pair (min). */
+  minutes: number;
+  /** Its relative give or take. */
+  minutesError: number;
+};
+
+/** Values by RFC 6901 pointer into a request of `plan`. */
+export type Changes = {
+  [name: string]: number | string | boolean;
+};
+
+/** What a class has in common, and its yarns and sizes. */
+export type SupplyRequest = {
+  /** Version of this request. */
+  version: 1;
+  class: PlanPart;
+  /** Each yarn: what of the class's request it replaces. */
+  rows: Array<PlanPart>;
+  /** Each size: what of the class's request it replaces. */
+  columns: Array<PlanPart>;
+};
+
+export type SupplyReply = SupplyAnswered | Refused;
+
+/** One pair for every yarn by every size. */
+export type SupplyAnswered = {
+  /** Whether the question was answered. */
+  ok: true;
+  /** Version of this contract. */
+  version: 1;
+  /** Raised with every change of a default, a constant or a rule. */
+  rules: number;
+  supply: Supply;
+};
+
+/** One pair for every yarn by every size. */
+export type Supply = {
+  /** Row by row. */
+  cells: Array<{
+    /** Its yarn's place, from 0. */
+    row: number;
+    /** Its size's place, from 0. */
+    column: number;
+    line?: PairLine;
+    /** Why there is none. */
+    problems?: Array<Problem>;
+    /** What the class's request has to lose for this plan: pointers of its members. */
+    clear: Array<string>;
+    change: Changes;
+  }>;
+};
+
 /** A link to open, or a sheet to make one of. */
 export type LinkRequest = {
   /** Version of this request. */
