@@ -22,6 +22,7 @@ constexpr std::size_t kMostRead = 67584;  // 66 KiB
 constexpr const char* kUsage =
     "usage: sockmath plan < request.json   the plan of a pair of socks, as JSON\n"
     "       sockmath supply < class.json   one pair for every yarn by every size of a class\n"
+    "       sockmath weeks < class.json    how far each pair comes in each meeting\n"
     "       sockmath link < sheet.json     a sheet made into a link, or a link opened, as JSON\n"
     "       sockmath schema                the JSON Schema of requests and replies\n"
     "exit:  0 answered, 1 refused (the reply names the problems), 2 misuse\n";
@@ -72,7 +73,7 @@ int tell_schema() {
 
 int main(int argc, char** argv) {
   if (argc != 2) return misuse();
-  for (const char* question : {"plan", "adjust", "supply", "link"}) {
+  for (const char* question : {"plan", "adjust", "supply", "weeks", "link"}) {
     if (std::strcmp(argv[1], question) == 0) return tell(question);
   }
   if (std::strcmp(argv[1], "schema") == 0) return tell_schema();

@@ -22,7 +22,6 @@ class Course {
     return (meetings_.in_class + meetings_.homework) * (meeting - 1);
   }
   Duration end_of(int meeting) const { return start_of(meeting) + meetings_.in_class; }
-  Duration available() const { return end_of(meetings_.count); }
 
   void place(MilestoneReached& reached) const {
     for (int meeting = 1; meeting <= meetings_.count; ++meeting) {
@@ -98,6 +97,10 @@ std::optional<int> least_pace(const Plan& plan, Duration available, Duration cas
 
 }  // namespace
 
+Duration time_of(const Meetings& meetings) {
+  return Course(meetings).end_of(meetings.count);
+}
+
 Weeks weeks_of(const PlanRequest& request, const Plan& plan, const Meetings& meetings) {
   const Course course(meetings);
   const std::vector<Duration> work =
@@ -112,7 +115,7 @@ Weeks weeks_of(const PlanRequest& request, const Plan& plan, const Meetings& mee
     reached.work = work[static_cast<std::size_t>(reached.rounds.value())];
     course.place(reached);
   }
-  weeks.available = course.available();
+  weeks.available = time_of(meetings);
   weeks.work = work.back();
   weeks.slack = weeks.available - weeks.work;
   weeks.finishes = is_within(weeks.work, weeks.available);

@@ -22,6 +22,9 @@ struct Meetings {
   Duration cast_on = kCastOnTime;  // at the start of the first meeting, whatever the pace
 };
 
+// All the time there is: every meeting, and the homework between.
+Duration time_of(const Meetings& meetings);
+
 // Rounds of one sock that are whole when a meeting begins, and when it ends. A round begun counts
 // once it is finished.
 struct MeetingRounds {
@@ -51,7 +54,7 @@ struct MilestoneReached {
 struct Weeks {
   std::vector<MeetingRounds> meetings;
   std::vector<MilestoneReached> milestones;  // in the order they are reached
-  Duration available;                        // all meetings and the homework between
+  Duration available;                        // time_of
   Duration work;   // cast-on and knitting: stitches at the pace, two turns a round
   Duration slack;  // what is left of the time; under zero, what is missing
   bool finishes = false;

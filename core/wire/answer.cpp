@@ -13,6 +13,7 @@
 #include "problems.h"
 #include "request_reader.h"
 #include "supply_question.h"
+#include "weeks_question.h"
 
 namespace twinround {
 namespace {
@@ -57,6 +58,7 @@ std::string answer(std::string_view question, std::string_view text) {
   if (question == "link") return answer_link(text);
   if (question == "adjust") return answer_adjust(text);
   if (question == "supply") return answer_supply(text);
+  if (question == "weeks") return answer_weeks(text);
   return refused({unknown_question()});
 }
 

@@ -16,6 +16,7 @@
 #include "reply_fields.h"
 #include "request_schema.h"
 #include "supply_question.h"
+#include "weeks_question.h"
 #include "working_codes.h"
 
 namespace twinround {
@@ -184,6 +185,10 @@ void write_courses(JsonWriter& json) {
   write_changes(json);
   write_question(json, "supply", "One pair for every yarn by every size", supply_request_fields(),
                  supply_reply_fields());
+  json.key("knitterWeeks");
+  write_field_schema(json, knitter_weeks_fields(), nullptr);
+  write_question(json, "weeks", "How far each pair comes in each meeting", weeks_request_fields(),
+                 weeks_reply_fields());
 }
 
 }  // namespace

@@ -926,6 +926,86 @@ export type Supply = {
   }>;
 };
 
+/** How far one pair comes. */
+export type KnitterWeeks = {
+  /** The pace it is told for (stitches a minute). */
+  stitchesPerMinute: number;
+  /** Stitches in a round of one sock (stitches). */
+  stitchCount: number;
+  /** Rounds of one sock, toe to edge (rounds). */
+  totalRounds: number;
+  /** Each meeting. */
+  meetings: Array<{
+    /** Whole rounds of one sock when it begins (rounds). */
+    roundsAtStart: number;
+    /** Whole rounds of one sock when it ends (rounds). */
+    roundsAtEnd: number;
+  }>;
+  /** In the order they are reached. */
+  milestones: Array<{
+    /** What comes next, or of cast-on and toe what is done. */
+    milestone: "castOn" | "toe" | "firstShift" | "tryOn" | "cuff" | "bindOff";
+    /** Whole rounds of one sock by then (rounds). */
+    rounds: number;
+    /** Knitting time of the pair by then (min). */
+    minutes: number;
+    /** In a meeting, at home after one, or when the course is over. */
+    when: "class" | "home" | "late";
+    /** Which meeting, from 1; absent where the course is over. */
+    meeting?: number;
+  }>;
+  /** Cast-on and knitting; bind-off and tails are not in it (min). */
+  workMinutes: number;
+  /** What is left of the time; under 0, what is missing (min). */
+  slackMinutes: number;
+  /** Whether the last round is knit in time. */
+  finishes: boolean;
+  /** The least whole pace that is done in time; absent where none is (stitches a minute). */
+  leastPace?: number;
+};
+
+/** A course of meetings and who knits in it. */
+export type WeeksRequest = {
+  /** Version of this request. */
+  version: 1;
+  class: PlanPart;
+  /** Each knitter, or each yarn: what of the class's request it replaces. */
+  knitters: Array<PlanPart>;
+  /** How often the class meets. */
+  meetings: number;
+  /** Knitting time in a meeting (min, in steps of 5). */
+  minutesInClass: number;
+  /** Knitting time between two meetings (min, in steps of 5). Default 0. */
+  minutesAtHome?: number;
+  /** Time in which both toes are cast on, in the first meeting (min, in steps of 5). Default 20. */
+  castOnMinutes?: number;
+};
+
+export type WeeksReply = WeeksAnswered | Refused;
+
+/** How far each pair comes in each meeting. */
+export type WeeksAnswered = {
+  /** Whether the question was answered. */
+  ok: true;
+  /** Version of this contract. */
+  version: 1;
+  /** Raised with every change of a default, a constant or a rule. */
+  rules: number;
+  weeks: Weeks;
+};
+
+/** How far each pair comes in each meeting. */
+export type Weeks = {
+  /** All meetings and the time at home between (min). */
+  minutes: number;
+  /** In the order asked. */
+  knitters: Array<{
+    weeks?: KnitterWeeks;
+    /** Why there is none. */
+    problems?: Array<Problem>;
+  }>;
+};
+
 /** A link to open, or a sheet to make one of. */
 export type LinkRequest = {
   /** Version of this request. */
