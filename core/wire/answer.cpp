@@ -8,10 +8,12 @@
 #include "envelope.h"
 #include "link_reader.h"
 #include "link_writer.h"
+#include "odd_question.h"
 #include "plan.h"
 #include "plan_writer.h"
 #include "problems.h"
 #include "request_reader.h"
+#include "roster_question.h"
 #include "supply_question.h"
 #include "weeks_question.h"
 
@@ -59,6 +61,8 @@ std::string answer(std::string_view question, std::string_view text) {
   if (question == "adjust") return answer_adjust(text);
   if (question == "supply") return answer_supply(text);
   if (question == "weeks") return answer_weeks(text);
+  if (question == "roster") return answer_roster(text);
+  if (question == "odd") return answer_odd(text);
   return refused({unknown_question()});
 }
 

@@ -6,10 +6,11 @@
 
 namespace twinround {
 
-// Answers "plan", and "link": a sheet made into a link, or a link opened. Always returns a whole
-// reply: {"ok":true,...} or
-// {"ok":false,...,"problems":[...]}; an unknown question, text over 64 KiB and text that is no JSON
-// object are refused the same way. Never throws.
+// Answers "plan"; "adjust", of a sock on the needles; "supply", "weeks" and "roster", of a class;
+// "odd", what is odd about one pair; and "link": a sheet made into a link, or a link opened. Always
+// returns a whole reply: {"ok":true,...} or {"ok":false,...,"problems":[...]}; an unknown question,
+// text over 64 KiB (of "roster" 1 MiB) and text that is no JSON object are refused the same way.
+// Never throws.
 std::string answer(std::string_view question, std::string_view text);
 
 }  // namespace twinround

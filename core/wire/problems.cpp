@@ -8,7 +8,7 @@
 namespace twinround {
 namespace {
 
-constexpr std::string_view kQuestions = "plan | adjust | supply | weeks | link";
+constexpr std::string_view kQuestions = "plan | adjust | supply | weeks | roster | odd | link";
 
 Problem of_text(const std::string& pointer, const char* code, std::string message) {
   return {pointer, code, {}, {}, std::move(message)};

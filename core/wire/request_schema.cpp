@@ -4,7 +4,6 @@
 #include <string_view>
 #include <vector>
 
-#include "adjust_fields.h"
 #include "field_schema.h"
 #include "fields.h"
 
@@ -88,12 +87,8 @@ void write_rules(JsonWriter& json, const Field& field) {
 
 }  // namespace
 
-void write_request_schema(JsonWriter& json) {
-  write_field_schema(json, request_fields(), &write_rules);
-}
-
-void write_adjust_request_schema(JsonWriter& json) {
-  write_field_schema(json, adjust_request_fields(), &write_rules);
+void write_request_schema(JsonWriter& json, std::span<const Field> table) {
+  write_field_schema(json, table, &write_rules);
 }
 
 void write_part_schema(JsonWriter& json, std::span<const Field> table) {

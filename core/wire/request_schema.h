@@ -1,4 +1,4 @@
-// The requests of `plan` and `adjust` as JSON Schema.
+// The request of `plan`, and those that hold it, as JSON Schema.
 #pragma once
 
 #include <span>
@@ -10,10 +10,9 @@ namespace twinround {
 
 // Refuses by shape what request_check refuses by shape; what only the text shows (repeated keys,
 // its size, NaN) and what only the computation shows is beyond a schema.
-void write_request_schema(JsonWriter& json);
-// The same of `adjust`, whose request holds that of the plan.
-void write_adjust_request_schema(JsonWriter& json);
-// A part of it, which need not be whole at its top; `table` is that of `plan`, or that and more.
+// `table` is that of `plan`, or that and more.
+void write_request_schema(JsonWriter& json, std::span<const Field> table);
+// A part of it, which need not be whole at its top.
 void write_part_schema(JsonWriter& json, std::span<const Field> table);
 
 }  // namespace twinround

@@ -1,6 +1,7 @@
 #include "schema.h"
 
 #include <span>
+#include <string>
 #include <string_view>
 #include <vector>
 
@@ -12,70 +13,19 @@
 #include "line_writer.h"
 #include "link_fields.h"
 #include "link_problems.h"
+#include "odd_question.h"
 #include "problem_codes.h"
 #include "reply_fields.h"
 #include "request_schema.h"
+#include "roster_question.h"
+#include "schema_parts.h"
+#include "seat_fields.h"
 #include "supply_question.h"
 #include "weeks_question.h"
 #include "working_codes.h"
 
 namespace twinround {
 namespace {
-
-using Words = std::span<const std::string_view>;
-
-void open_definition(JsonWriter& json, const char* name, const char* about, const char* type) {
-  json.key(name).open_object();
-  json.key("description").text(about);
-  json.key("type").text(type);
-}
-
-void write_list_of_words(JsonWriter& json, const char* key, Words words) {
-  json.key(key).open_list();
-  for (const std::string_view word : words) json.text(word);
-  json.close_list();
-}
-
-void write_required(JsonWriter& json, std::initializer_list<std::string_view> names) {
-  write_list_of_words(json, "required", Words(names.begin(), names.size()));
-}
-
-void write_enum(JsonWriter& json, const char* name, const char* about, Words words) {
-  open_definition(json, name, about, "string");
-  write_list_of_words(json, "enum", words);
-  json.close_object();
-}
-
-void write_text(JsonWriter& json, const char* name, const char* about) {
-  open_definition(json, name, about, "string");
-  json.close_object();
-}
-
-void write_reference(JsonWriter& json, const char* name) {
-  json.open_object();
-  json.key("$ref").text(std::string("#/$defs/") + name);
-  json.close_object();
-}
-
-// Problems and cautions: the numbers and words that go with a code stand flat beside it.
-void write_note(JsonWriter& json, const char* name, const char* about, Words codes) {
-  open_definition(json, name, about, "object");
-  json.key("properties").open_object();
-  write_text(json, "field", "RFC 6901 pointer into the request; \"\" is the whole of it");
-  write_enum(json, "code", "What it is", codes);
-  write_text(json, "message", "A plain English sentence in SI units");
-  json.close_object();
-  write_required(json, {"field", "code", "message"});
-  json.key("additionalProperties").open_object();
-  json.key("description")
-      .text("A number or a word that goes with the code; lengths are named ...Mm");
-  json.key("type").open_list();
-  json.text("number");
-  json.text("string");
-  json.close_list();
-  json.close_object();
-  json.close_object();
-}
 
 void write_working(JsonWriter& json) {
   open_definition(json, "working", "How a figure came about", "object");
@@ -113,47 +63,6 @@ void write_run(JsonWriter& json) {
   json.close_object();
 }
 
-// `part` is what the envelope holds, the problems of kind `problem` where the question was refused.
-void write_envelope(JsonWriter& json, const char* name, const char* about, const char* part,
-                    const char* problem = nullptr) {
-  const bool ok = problem == nullptr;
-  open_definition(json, name, about, "object");
-  json.key("properties").open_object();
-  open_definition(json, "ok", "Whether the question was answered", "boolean");
-  json.key("const").yes_no(ok);
-  json.close_object();
-  open_definition(json, "version", "Version of this contract", "integer");
-  json.key("const").whole(kVersion);
-  json.close_object();
-  open_definition(json, "rules", "Raised with every change of a default, a constant or a rule",
-                  "integer");
-  json.key("minimum").whole(1);
-  json.close_object();
-  if (ok) {
-    json.key(part);
-    write_reference(json, part);
-  } else {
-    open_definition(json, part, "Everything that is wrong, at once", "array");
-    json.key("minItems").whole(1);
-    json.key("items");
-    write_reference(json, problem);
-    json.close_object();
-  }
-  json.close_object();
-  write_required(json, {"ok", "version", "rules", part});
-  json.key("additionalProperties").yes_no(false);
-  json.close_object();
-}
-
-void write_reply(JsonWriter& json, const char* name, const char* answered, const char* refused) {
-  json.key(name).open_object();
-  json.key("oneOf").open_list();
-  write_reference(json, answered);
-  write_reference(json, refused);
-  json.close_list();
-  json.close_object();
-}
-
 // What a cell changes in the class's request: values by pointer.
 void write_changes(JsonWriter& json) {
   open_definition(json, "changes", "Values by RFC 6901 pointer into a request of `plan`", "object");
@@ -165,11 +74,9 @@ void write_changes(JsonWriter& json) {
   json.close_object();
 }
 
-// A question about many socks: refused as a plan is.
-void write_question(JsonWriter& json, const std::string& name, const char* about,
-                    std::span<const Field> request, std::span<const Field> reply) {
-  json.key(name + "Request");
-  write_field_schema(json, request, nullptr);
+// A question that is refused as a plan is; its request stands under NAMERequest already.
+void write_answer(JsonWriter& json, const std::string& name, const char* about,
+                  std::span<const Field> reply) {
   const std::string answered = name + "Answered";
   write_reply(json, (name + "Reply").c_str(), answered.c_str(), "refused");
   write_envelope(json, answered.c_str(), about, name.c_str());
@@ -177,18 +84,34 @@ void write_question(JsonWriter& json, const std::string& name, const char* about
   write_field_schema(json, reply, nullptr);
 }
 
-void write_courses(JsonWriter& json) {
+void write_parts_and_lines(JsonWriter& json) {
   json.key("planPart");
   write_part_schema(json, request_fields());
+  json.key("seatPart");
+  write_part_schema(json, seat_fields());
   json.key("pairLine");
   write_field_schema(json, line_fields(), nullptr);
-  write_changes(json);
-  write_question(json, "supply", "One pair for every yarn by every size", supply_request_fields(),
-                 supply_reply_fields());
   json.key("knitterWeeks");
   write_field_schema(json, knitter_weeks_fields(), nullptr);
-  write_question(json, "weeks", "How far each pair comes in each meeting", weeks_request_fields(),
-                 weeks_reply_fields());
+  write_changes(json);
+  write_note(json, "oddity", "What is odd about a pair", joined(kCautionCodes, kOddCodes),
+             kHarmWords);
+}
+
+void write_courses(JsonWriter& json) {
+  write_parts_and_lines(json);
+  json.key("supplyRequest");
+  write_field_schema(json, supply_request_fields(), nullptr);
+  write_answer(json, "supply", "One pair for every yarn by every size", supply_reply_fields());
+  json.key("weeksRequest");
+  write_field_schema(json, weeks_request_fields(), nullptr);
+  write_answer(json, "weeks", "How far each pair comes in each meeting", weeks_reply_fields());
+  json.key("rosterRequest");
+  write_field_schema(json, roster_request_fields(), nullptr);
+  write_answer(json, "roster", "A class seat by seat", roster_reply_fields());
+  json.key("oddRequest");
+  write_request_schema(json, seat_fields());
+  write_answer(json, "odd", "What is odd about one pair", odd_reply_fields());
 }
 
 }  // namespace
@@ -200,7 +123,7 @@ std::string schema_text() {
   json.key("title").text("Requests of the core's questions, and the replies to them");
   json.key("$defs").open_object();
   json.key("request");
-  write_request_schema(json);
+  write_request_schema(json, request_fields());
   write_reply(json, "reply", "answered", "refused");
   write_envelope(json, "answered", "A plan", "plan");
   write_envelope(json, "refused", "No plan, and why", "problems", "problem");
@@ -211,16 +134,14 @@ std::string schema_text() {
   write_note(json, "caution", "Something that must not go unsaid about a plan", kCautionCodes);
   write_working(json);
   json.key("adjustRequest");
-  write_adjust_request_schema(json);
+  write_request_schema(json, adjust_request_fields());
   write_reply(json, "adjustReply", "adjustAnswered", "adjustRefused");
   write_envelope(json, "adjustAnswered", "What the sock on the needles comes to", "adjust");
   write_envelope(json, "adjustRefused", "No way to go on, and why", "problems", "adjustProblem");
   json.key("adjust");
   write_field_schema(json, adjust_reply_fields(), nullptr);
-  std::vector<std::string_view> adjust_codes(std::begin(kProblemCodes), std::end(kProblemCodes));
-  adjust_codes.insert(adjust_codes.end(), std::begin(kAdjustCodes), std::end(kAdjustCodes));
   write_note(json, "adjustProblem", "Something wrong with what was measured or planned",
-             adjust_codes);
+             joined(kProblemCodes, kAdjustCodes));
   write_courses(json);
   json.key("linkRequest");
   write_field_schema(json, link_request_fields(), nullptr);
@@ -229,9 +150,8 @@ std::string schema_text() {
   write_envelope(json, "linkRefused", "No link, and why", "problems", "linkProblem");
   json.key("link");
   write_field_schema(json, link_reply_fields(), nullptr);
-  std::vector<std::string_view> codes(std::begin(kFaultCodes), std::end(kFaultCodes));
-  codes.insert(codes.end(), std::begin(kLinkRequestCodes), std::end(kLinkRequestCodes));
-  write_note(json, "linkProblem", "Something wrong with a link or its request", codes);
+  write_note(json, "linkProblem", "Something wrong with a link or its request",
+             joined(kFaultCodes, kLinkRequestCodes));
   json.close_object();
   json.close_object();
   return indent_json(json.written());

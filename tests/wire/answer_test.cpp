@@ -20,9 +20,11 @@ bool has(const std::string& reply, const std::string& part) {
 TEST(Answer, KnowsItsQuestions) {
   for (const char* question : {"", "plans", "Plan", "links", "schema"}) {
     const std::string reply = answer(question, full_request().text());
-    EXPECT_EQ(reply, R"({"ok":false,"version":1,"rules":2,"problems":[{"field":"",)"
-                     R"("code":"unknown_question","allowed":"plan | adjust | supply | weeks | link",)"
-                     R"("message":"The questions answered are plan | adjust | supply | weeks | link."}]})");
+    EXPECT_EQ(
+        reply,
+        R"({"ok":false,"version":1,"rules":2,"problems":[{"field":"",)"
+        R"("code":"unknown_question","allowed":"plan | adjust | supply | weeks | roster | odd | link",)"
+        R"("message":"The questions answered are plan | adjust | supply | weeks | roster | odd | link."}]})");
   }
 }
 

@@ -40,7 +40,7 @@ inline bool says_part(const std::string& reply, const std::string& part) {
 // "field code" of each problem in a reply, or in a piece of one.
 inline std::vector<std::string> faults_in(const std::string& reply) {
   std::vector<std::string> found;
-  const std::string field = "{\"field\":\"";
+  const std::string field = "\"field\":\"";
   const std::string code = "\",\"code\":\"";
   for (std::size_t at = reply.find(field); at != std::string::npos;
        at = reply.find(field, at + 1)) {
