@@ -164,13 +164,13 @@ std::vector<Oddity> oddities(const PlanRequest& request, const Plan& plan, const
   std::vector<Problem> found = desk.take();
   found.insert(found.end(), plan.cautions.begin(), plan.cautions.end());
 
-  std::stable_sort(found.begin(), found.end(),
-                   [](const Problem& a, const Problem& b) { return rank_of(a) < rank_of(b); });
+  // Rank by rank, not by a ready-made sort: that alone is 7 kB of the module.
   std::vector<Oddity> odd;
-  odd.reserve(found.size());
-  for (Problem& what : found) {
-    const std::size_t rank = rank_of(what);
-    odd.push_back({rank < std::size(kByHarm) ? kByHarm[rank].harm : Harm::doubt, std::move(what)});
+  for (std::size_t rank = 0; rank <= std::size(kByHarm); ++rank) {
+    const Harm harm = rank < std::size(kByHarm) ? kByHarm[rank].harm : Harm::doubt;
+    for (const Problem& what : found) {
+      if (rank_of(what) == rank) odd.push_back({harm, what});
+    }
   }
   return odd;
 }

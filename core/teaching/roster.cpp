@@ -1,20 +1,23 @@
 #include "roster.h"
 
-#include <algorithm>
 #include <tuple>
 #include <utility>
 
 #include "rounding.h"
+#include "yarn_category.h"
 
 namespace twinround {
 namespace {
 
-WoolTotal& wool_of(std::vector<WoolTotal>& wool, int category) {
-  for (WoolTotal& total : wool) {
-    if (total.category == category) return total;
+void add_to(WoolTotal& wool, const PairLine& line) {
+  ++wool.pairs;
+  wool.length = wool.length + line.with_margin;
+  wool.mass = wool.mass + line.with_margin_mass;
+  if (line.balls) {
+    wool.balls += line.balls->count;
+  } else {
+    ++wool.pairs_without_ball;
   }
-  wool.push_back({category});
-  return wool.back();
 }
 
 int hundredths(Length length) {
@@ -26,12 +29,13 @@ std::tuple<int, bool, double> shelf_of(const NeedleName& needle, std::optional<L
   return {hundredths(needle.diameter), !cable, cable.value_or(Length()).mm()};
 }
 
+// Kept in order as it grows, so that nothing is left to sort.
 NeedleTotal& needle_of(std::vector<NeedleTotal>& needles, const PairLine& line) {
-  for (NeedleTotal& total : needles) {
-    if (shelf_of(total.needle, total.cable) == shelf_of(line.needle, line.cable)) return total;
-  }
-  needles.push_back({line.needle, line.cable, 0});
-  return needles.back();
+  const auto shelf = shelf_of(line.needle, line.cable);
+  auto at = needles.begin();
+  while (at != needles.end() && shelf_of(at->needle, at->cable) < shelf) ++at;
+  const bool is_new = at == needles.end() || shelf < shelf_of(at->needle, at->cable);
+  return is_new ? *needles.insert(at, {line.needle, line.cable, 0}) : *at;
 }
 
 }  // namespace
@@ -50,24 +54,14 @@ Result<Seat> plan_seat(const PlanRequest& request, const InHand& in_hand) {
 RosterTotals totals_of(const std::vector<PairLine>& lines) {
   RosterTotals totals;
   totals.planned = static_cast<int>(lines.size());
-  for (const PairLine& line : lines) {
-    WoolTotal& wool = wool_of(totals.wool, line.category);
-    ++wool.pairs;
-    wool.length = wool.length + line.with_margin;
-    wool.mass = wool.mass + line.with_margin_mass;
-    if (line.balls) {
-      wool.balls += line.balls->count;
-    } else {
-      ++wool.pairs_without_ball;
+  for (const YarnCategory& category : yarn_categories()) {
+    WoolTotal wool{category.number};
+    for (const PairLine& line : lines) {
+      if (line.category == category.number) add_to(wool, line);
     }
-    ++needle_of(totals.needles, line).count;
+    if (wool.pairs > 0) totals.wool.push_back(wool);
   }
-  std::sort(totals.wool.begin(), totals.wool.end(),
-            [](const WoolTotal& a, const WoolTotal& b) { return a.category < b.category; });
-  std::sort(totals.needles.begin(), totals.needles.end(),
-            [](const NeedleTotal& a, const NeedleTotal& b) {
-              return shelf_of(a.needle, a.cable) < shelf_of(b.needle, b.cable);
-            });
+  for (const PairLine& line : lines) ++needle_of(totals.needles, line).count;
   return totals;
 }
 

@@ -71,16 +71,15 @@ std::vector<MilestoneReached> milestones_of(const PlanRequest& request, const Pl
   const Rounds before_cuff = total - plan.length.cuff;
   const Rounds try_on(
       std::clamp(ceil_count(foot * plan.gauge.rounds), toe.value(), before_cuff.value()));
-  std::vector<MilestoneReached> all = {
-      {Milestone::cast_on, Rounds()}, {Milestone::toe, toe}, {Milestone::try_on, try_on}};
-  const Rounds shift(plan.rib.rounds_per_shift);
-  if (shift > Rounds() && shift < plan.length.spiral) {
-    all.push_back({Milestone::first_shift, toe + shift});
-  }
+  const Rounds shift = toe + Rounds(plan.rib.rounds_per_shift);
+  const bool shifts = plan.rib.rounds_per_shift > 0 && shift < toe + plan.length.spiral;
+  // Neither the first shift nor the try-on lies above the cuff.
+  std::vector<MilestoneReached> all = {{Milestone::cast_on, Rounds()}, {Milestone::toe, toe}};
+  if (shifts && shift <= try_on) all.push_back({Milestone::first_shift, shift});
+  all.push_back({Milestone::try_on, try_on});
+  if (shifts && shift > try_on) all.push_back({Milestone::first_shift, shift});
   if (plan.length.cuff > Rounds()) all.push_back({Milestone::cuff, before_cuff});
   all.push_back({Milestone::bind_off, total});
-  std::stable_sort(all.begin(), all.end(),
-                   [](const auto& a, const auto& b) { return a.rounds < b.rounds; });
   return all;
 }
 

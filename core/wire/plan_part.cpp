@@ -1,6 +1,7 @@
 #include "plan_part.h"
 
 #include <algorithm>
+#include <utility>
 
 #include "request_check.h"
 #include "request_reader.h"
@@ -13,24 +14,15 @@ std::string_view member_of(std::string_view pointer) {
   return pointer.substr(0, std::min(pointer.size(), pointer.find('/', 1)));
 }
 
-bool is_missing(const Problem& problem, bool at_top) {
-  return problem.code == "required" &&
-         (at_top ? parent_pointer(problem.field).empty() : problem.field == "/version");
-}
-
-void leave_out_missing(std::vector<Problem>& problems, bool at_top) {
-  problems.erase(
-      std::remove_if(problems.begin(), problems.end(),
-                     [at_top](const Problem& problem) { return is_missing(problem, at_top); }),
-      problems.end());
-}
-
 }  // namespace
 
 std::vector<Problem> faults_of_part(const ReadText& part, std::span<const Field> table) {
-  std::vector<Problem> problems = check_fields(part, table);
-  leave_out_missing(problems, true);
-  return problems;
+  std::vector<Problem> faults;
+  for (Problem& problem : check_fields(part, table)) {
+    const bool is_missing = problem.code == "required" && parent_pointer(problem.field).empty();
+    if (!is_missing) faults.push_back(std::move(problem));
+  }
+  return faults;
 }
 
 bool replaces(const ReadText& part, std::string_view member) {
@@ -41,19 +33,23 @@ bool replaces(const ReadText& part, std::string_view member) {
 ReadText laid_over(const ReadText& common, const ReadText& part) {
   if (part.broken) return part;
   ReadText whole;
-  whole.values.reserve(common.values.size() + part.values.size());
-  for (const TextValue& value : common.values) {
-    if (!replaces(part, member_of(value.field->pointer))) whole.values.push_back(value);
-  }
-  whole.values.insert(whole.values.end(), part.values.begin(), part.values.end());
   whole.unknown = part.unknown;
+  for (const ReadText* read : {&common, &part}) {
+    for (const TextValue& value : read->values) {
+      const bool is_replaced = read == &common && replaces(part, member_of(value.field->pointer));
+      if (!is_replaced) whole.values.push_back(value);
+    }
+  }
   return whole;
 }
 
 Result<PlanRequest> request_of_parts(const ReadText& whole, std::span<const Field> table) {
-  std::vector<Problem> problems = check_fields(whole, table);
-  // The version is said once, by the text around the parts.
-  leave_out_missing(problems, false);
+  std::vector<Problem> problems;
+  for (Problem& problem : check_fields(whole, table)) {
+    // The version is said once, by the text around the parts.
+    const bool is_version = problem.code == "required" && problem.field == "/version";
+    if (!is_version) problems.push_back(std::move(problem));
+  }
   if (!problems.empty()) return problems;
   return plan_request_in(whole);
 }
