@@ -61,7 +61,8 @@ TEST(Odd, PutsTheBodyBeforeTheYarnAndTheYarnBeforeTheSock) {
   };
   EXPECT_LT(place("ease_outside"), place("yarn_short"));
   EXPECT_LT(place("yarn_short"), place("gauge_dense"));
-  EXPECT_LT(place("gauge_dense"), place("unwashed_swatch"));
+  EXPECT_LT(place("gauge_dense"), place("firm_fabric"));
+  EXPECT_LT(place("firm_fabric"), place("unwashed_swatch"));
   EXPECT_LT(place("unwashed_swatch"), static_cast<std::ptrdiff_t>(codes.size()));
   EXPECT_EQ(find(odd, "ease_outside")->harm, Harm::body);
 }
