@@ -35,8 +35,9 @@ std::string roster(const std::vector<RequestText>& seats) {
 }
 
 // The text of each seat's answer.
-std::vector<std::string_view> seats_of(const std::string& reply) {
-  return parts_of(parts_of(parts_of(reply).back()).front());
+std::vector<std::string> seats_of(const std::string& reply) {
+  const auto seats = parts_of(parts_of(parts_of(reply).back()).front());
+  return {seats.begin(), seats.end()};
 }
 
 TEST(RosterQuestion, AnswersSeatBySeatInTheEnvelope) {
@@ -60,10 +61,10 @@ TEST(RosterQuestion, ASeatThatCannotBePlannedSaysWhyAndTheOthersStand) {
       {kSeat.with("/legHeightMm", "60"), kSeat, kSeat.with("/hat", "1"), {{"/cuffMm", "20"}}});
   const auto seats = seats_of(mended);
   ASSERT_EQ(seats.size(), 4u);
-  EXPECT_EQ(faults_in(std::string(seats[0])), Faults{"/legHeightMm leg_too_short"});
-  EXPECT_TRUE(says_part(std::string(seats[1]), "\"line\""));
-  EXPECT_EQ(faults_in(std::string(seats[2])), Faults{"/hat unknown_field"});
-  EXPECT_EQ(faults_in(std::string(seats[3])), (Faults{"/swatch required", "/foot required"}));
+  EXPECT_EQ(faults_in(seats[0]), Faults{"/legHeightMm leg_too_short"});
+  EXPECT_TRUE(says_part(seats[1], "\"line\""));
+  EXPECT_EQ(faults_in(seats[2]), Faults{"/hat unknown_field"});
+  EXPECT_EQ(faults_in(seats[3]), (Faults{"/swatch required", "/foot required"}));
   EXPECT_TRUE(says_part(mended, "\"planned\":1,"));
 }
 
@@ -71,10 +72,10 @@ TEST(RosterQuestion, TellsWhatDoesHarmAndNoDoubts) {
   const auto seats =
       seats_of(roster({kSeat.with("/swatch/readings/0/stitches", "23"),
                        kSeat.with("/inHand/balls", "0.5").with("/swatch/washed", "false")}));
-  EXPECT_TRUE(says_part(std::string(seats[0]), "\"code\":\"gauge_dense\""));
-  EXPECT_TRUE(says_part(std::string(seats[1]), R"("odd":[{"harm":"supply",)"
-                                               R"("field":"/inHand/balls","code":"yarn_short",)"));
-  EXPECT_FALSE(says_part(std::string(seats[1]), "unwashed_swatch"));
+  EXPECT_TRUE(says_part(seats[0], "\"code\":\"gauge_dense\""));
+  EXPECT_TRUE(says_part(seats[1], R"("odd":[{"harm":"supply",)"
+                                  R"("field":"/inHand/balls","code":"yarn_short",)"));
+  EXPECT_FALSE(says_part(seats[1], "unwashed_swatch"));
 }
 
 TEST(RosterQuestion, WhatTheClassHasInHandHoldsForEverySeatWithoutItsOwn) {
@@ -82,8 +83,8 @@ TEST(RosterQuestion, WhatTheClassHasInHandHoldsForEverySeatWithoutItsOwn) {
       asked({kSeat, kSeat.with("/inHand/balls", "3")}, kClass.with("/inHand/balls", "0.5"));
   const std::string reply = answer("roster", text);
   const auto seats = seats_of(reply);
-  EXPECT_TRUE(says_part(std::string(seats[0]), "yarn_short"));
-  EXPECT_FALSE(says_part(std::string(seats[1]), "yarn_short"));
+  EXPECT_TRUE(says_part(seats[0], "yarn_short"));
+  EXPECT_FALSE(says_part(seats[1], "yarn_short"));
 }
 
 TEST(RosterQuestion, TellsWhereTheClassIsWrong) {
@@ -122,7 +123,7 @@ TEST(RosterQuestion, ASeatLongerThanAnyRequestIsLeftUnread) {
   const std::string text = R"({"version":1,"class":{},"seats":[{"cuffMm":20,"x":")" +
                            std::string(70000, 'x') + "\"}," + kSeat.text() + "]}";
   const std::string reply = answer("roster", text);
-  EXPECT_EQ(faults_in(std::string(seats_of(reply)[0])), Faults{" too_large_text"});
+  EXPECT_EQ(faults_in(seats_of(reply)[0]), Faults{" too_large_text"});
   EXPECT_LT(reply.size(), 3000u);
 }
 
@@ -140,7 +141,7 @@ TEST(RosterProperty, SeatsAreSinglePlans) {
   for (std::size_t i = 0; i < seats.size(); ++i) {
     const std::string text = requests[i].text();
     SCOPED_TRACE(text);
-    const std::string seat(seats[i]);
+    const std::string& seat = seats[i];
     const std::string single = answer("plan", text);
     ASSERT_EQ(says_part(seat, "{\"line\":"), single.starts_with("{\"ok\":true"));
     if (!says_part(seat, "{\"line\":")) {
