@@ -9,12 +9,16 @@
 #include "found_question.h"
 #include "link_reader.h"
 #include "link_writer.h"
+#include "odd_question.h"
 #include "place_question.h"
 #include "plan.h"
 #include "plan_writer.h"
 #include "problems.h"
 #include "request_reader.h"
+#include "roster_question.h"
 #include "stripes_answer.h"
+#include "supply_question.h"
+#include "weeks_question.h"
 
 namespace twinround {
 namespace {
@@ -60,6 +64,10 @@ std::string answer(std::string_view question, std::string_view text) {
   if (question == "found") return answer_found(text);
   if (question == "adjust") return answer_adjust(text);
   if (question == "stripes") return answer_stripes(text);
+  if (question == "supply") return answer_supply(text);
+  if (question == "weeks") return answer_weeks(text);
+  if (question == "roster") return answer_roster(text);
+  if (question == "odd") return answer_odd(text);
   return refused({unknown_question()});
 }
 

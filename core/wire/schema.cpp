@@ -1,23 +1,20 @@
 #include "schema.h"
 
 #include <span>
+#include <string>
 #include <string_view>
-#include <vector>
 
-#include "adjust_fields.h"
 #include "caution_codes.h"
 #include "field_schema.h"
-#include "found_fields.h"
 #include "json_indent.h"
 #include "json_writer.h"
 #include "link_fields.h"
 #include "link_problems.h"
-#include "place_question.h"
 #include "problem_codes.h"
 #include "reply_fields.h"
 #include "request_schema.h"
 #include "schema_parts.h"
-#include "stripes_fields.h"
+#include "schema_questions.h"
 #include "working_codes.h"
 
 namespace twinround {
@@ -68,7 +65,7 @@ std::string schema_text() {
   json.key("title").text("Requests of the core's questions, and the replies to them");
   json.key("$defs").open_object();
   json.key("request");
-  write_request_schema(json);
+  write_request_schema(json, request_fields());
   write_reply(json, "reply", "answered", "refused");
   write_envelope(json, "answered", "A plan", "plan");
   write_envelope(json, "refused", "No plan, and why", "problems", "problem");
@@ -78,53 +75,13 @@ std::string schema_text() {
   write_note(json, "problem", "Something wrong with the request", kProblemCodes);
   write_note(json, "caution", "Something that must not go unsaid about a plan", kCautionCodes);
   write_working(json);
-  json.key("placeRequest");
-  write_field_schema(json, place_request_fields(), nullptr);
-  write_reply(json, "placeReply", "placeAnswered", "placeRefused");
-  write_envelope(json, "placeAnswered", "Where a pair in the making stands", "place");
-  write_envelope(json, "placeRefused", "No place, and why", "problems", "placeProblem");
-  json.key("place");
-  write_field_schema(json, place_reply_fields(), nullptr);
-  write_note(json, "placeProblem", "Something wrong with a sock in the making",
-             joined(kProblemCodes, kPlaceCodes));
-  json.key("foundRequest");
-  write_field_schema(json, found_request_fields(), nullptr);
-  write_reply(json, "foundReply", "foundAnswered", "foundRefused");
-  write_envelope(json, "foundAnswered", "The round found again", "found");
-  write_envelope(json, "foundRefused", "Not found, and why", "problems", "foundProblem");
-  json.key("found");
-  write_field_schema(json, found_reply_fields(), nullptr);
-  write_note(json, "foundProblem", "Something that cannot be seen",
-             joined(kProblemCodes, kFoundCodes));
-  json.key("adjustRequest");
-  write_adjust_request_schema(json);
-  write_reply(json, "adjustReply", "adjustAnswered", "adjustRefused");
-  write_envelope(json, "adjustAnswered", "What the sock on the needles comes to", "adjust");
-  write_envelope(json, "adjustRefused", "No way to go on, and why", "problems", "adjustProblem");
-  json.key("adjust");
-  write_field_schema(json, adjust_reply_fields(), nullptr);
-  write_note(json, "adjustProblem", "Something wrong with what was measured or planned",
-             joined(kProblemCodes, kAdjustCodes));
-  json.key("stripesRequest");
-  write_stripes_request_schema(json);
-  write_reply(json, "stripesReply", "stripesAnswered", "stripesRefused");
-  write_envelope(json, "stripesAnswered", "Stripes or leftovers on a pair", "stripes");
-  write_envelope(json, "stripesRefused", "None, and why", "problems", "stripesProblem");
-  json.key("stripes");
-  write_field_schema(json, stripes_reply_fields(), nullptr);
-  json.key("band");
-  write_field_schema(json, band_fields(), nullptr);
-  write_note(json, "stripesProblem", "Something wrong with the stripes asked for",
-             joined(kProblemCodes, kStripesCodes));
+  write_making_schema(json);
+  write_class_schema(json);
   json.key("linkRequest");
   write_field_schema(json, link_request_fields(), nullptr);
-  write_reply(json, "linkReply", "linkAnswered", "linkRefused");
-  write_envelope(json, "linkAnswered", "A link, made or opened", "link");
-  write_envelope(json, "linkRefused", "No link, and why", "problems", "linkProblem");
-  json.key("link");
-  write_field_schema(json, link_reply_fields(), nullptr);
-  write_note(json, "linkProblem", "Something wrong with a link or its request",
-             joined(kFaultCodes, kLinkRequestCodes));
+  write_answer(json, "link", "A link, made or opened", link_reply_fields(),
+               {"No link, and why", "Something wrong with a link or its request",
+                joined(kFaultCodes, kLinkRequestCodes)});
   json.close_object();
   json.close_object();
   return indent_json(json.written());

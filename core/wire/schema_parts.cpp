@@ -1,6 +1,6 @@
 #include "schema_parts.h"
 
-#include "fields.h"
+#include "field_schema.h"
 
 namespace twinround {
 
@@ -100,6 +100,22 @@ void write_reply(JsonWriter& json, const char* name, const char* answered, const
   write_reference(json, refused);
   json.close_list();
   json.close_object();
+}
+
+void write_answer(JsonWriter& json, const std::string& name, const char* about,
+                  std::span<const Field> reply, const Refusal& refusal) {
+  const bool is_own = !refusal.codes.empty();
+  const std::string answered = name + "Answered";
+  const std::string refused = is_own ? name + "Refused" : "refused";
+  const std::string problem = name + "Problem";
+  write_reply(json, (name + "Reply").c_str(), answered.c_str(), refused.c_str());
+  write_envelope(json, answered.c_str(), about, name.c_str());
+  if (is_own) {
+    write_envelope(json, refused.c_str(), refusal.about, "problems", problem.c_str());
+  }
+  json.key(name);
+  write_field_schema(json, reply, nullptr);
+  if (is_own) write_note(json, problem.c_str(), refusal.about_problem, refusal.codes);
 }
 
 std::vector<std::string_view> joined(Words some, Words more) {

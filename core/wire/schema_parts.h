@@ -7,6 +7,7 @@
 #include <string_view>
 #include <vector>
 
+#include "fields.h"
 #include "json_writer.h"
 
 namespace twinround {
@@ -29,6 +30,18 @@ void write_envelope(JsonWriter& json, const char* name, const char* about, const
                     const char* problem = nullptr);
 // Either of two definitions.
 void write_reply(JsonWriter& json, const char* name, const char* answered, const char* refused);
+
+// How a question is refused where that is not as a plan is.
+struct Refusal {
+  const char* about = nullptr;
+  const char* about_problem = nullptr;
+  std::vector<std::string_view> codes;
+};
+
+// What the question `name` is answered with: NAMEReply, NAMEAnswered and NAME, and with codes of
+// its own NAMERefused and NAMEProblem. Its request stands under NAMERequest already.
+void write_answer(JsonWriter& json, const std::string& name, const char* about,
+                  std::span<const Field> reply, const Refusal& refusal = {});
 
 std::vector<std::string_view> joined(Words some, Words more);
 
