@@ -62,8 +62,7 @@ ChosenSizes choose_sizes(const CoverTable& table, const DriveRequest& drive) {
     ++k;
   }
   const auto best = [&](int sizes) {
-    return best_sizes(table, sizes, drive.wanted_share,
-                      {runs[static_cast<std::size_t>(sizes - 1)], 0, 0});
+    return best_sizes(table, sizes, drive.wanted_share, runs[static_cast<std::size_t>(sizes - 1)]);
   };
   chosen.choice = best(k);
   while (!drive.sizes && k > 1) {

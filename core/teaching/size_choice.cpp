@@ -1,8 +1,8 @@
 #include "size_choice.h"
 
 #include <algorithm>
-#include <cmath>
 
+#include "cover_bound.h"
 #include "cover_values.h"
 #include "rounding.h"
 
@@ -12,54 +12,45 @@ namespace {
 
 using Sizes = std::vector<int>;
 using PerCell = std::vector<double>;
-enum class State : char { open, in, out };
 
-constexpr int kRootSteps = 100;  // subgradient steps from each first price, and at every later node
-constexpr int kNodeSteps = 25;
+// What keeps an answer under a tenth of a second on a desk: a search gives up after so many numbers
+// looked at.
+constexpr double kMostWork = 5e7;
+constexpr int kFirstSteps = 100;               // to better the prices from each first guess
+constexpr int kLaterSteps = 25;                // and in every branch
 constexpr double kFirstPrices[] = {0.8, 1.0};  // of what the first choice serves
-constexpr double kMostWork = 5e7;              // numbers looked at
 
 class Search {
  public:
-  Search(const CoverTable& table, const CoverValues& values, int k, double wanted)
-      : table_(table), values_(values), k_(k), wanted_(wanted), all_(share_of_all(table)) {}
+  Search(const CoverTable& table, int k, double wanted)
+      : table_(table), values_(table), k_(k), all_(share_of_all(table)) {
+    aim_.wanted = wanted;
+  }
 
   SizeChoice run(const Sizes& begin);
 
  private:
-  double value_of(const Sizes& sizes) const;
   PerCell level_of(const Sizes& sizes, int but = -1) const;
   void grow(Sizes& sizes) const;
   void swap_to_better(Sizes& sizes) const;
-  void offer(const Sizes& sizes, bool polish);
-
-  // A node of the tree: what is settled, and the prices its bound starts from.
-  struct Node {
-    std::vector<State> states;
-    PerCell prices;
-    double bound = 1;
-  };
-  struct Bound {
-    double value = 0;
-    std::vector<double> worth;  // of each candidate at the prices
-    Sizes chosen;
-  };
-  Bound bound_at(const Node& node) const;
-  double step_prices(Node& node, const Bound& bound, double pace) const;
-  bool settle(Node& node, const Bound& bound) const;
-  bool is_worth_it(double bound) const;
-  void better_bound(Node& node, int steps);
-  int branch_on(Node& node);
+  void offer(const Sizes& sizes);
+  Bound bound_at(const Branch& branch);
+  void better_bound(Branch& branch, int steps);
+  Branch first_branch();
+  int branch_on(Branch& branch);
 
   const CoverTable& table_;
-  const CoverValues& values_;
+  CoverValues values_;
   int k_;
-  double wanted_;
-  Sizes best_;
-  double best_value_ = 0;
   double all_;
-  mutable double work_ = 0;
+  Sizes best_;
+  Aim aim_;  // its best is what best_ serves
+  double work_ = 0;
 };
+
+int best_of(const std::vector<double>& worth) {
+  return static_cast<int>(std::max_element(worth.begin(), worth.end()) - worth.begin());
+}
 
 PerCell Search::level_of(const Sizes& sizes, int but) const {
   PerCell level(values_.cells());
@@ -69,18 +60,12 @@ PerCell Search::level_of(const Sizes& sizes, int but) const {
   return level;
 }
 
-double Search::value_of(const Sizes& sizes) const {
-  return values_.sum(level_of(sizes));
-}
-
-int best_of(const std::vector<double>& worth) {
-  return static_cast<int>(std::max_element(worth.begin(), worth.end()) - worth.begin());
-}
-
 // Adds what gains most, one by one.
 void Search::grow(Sizes& sizes) const {
   while (static_cast<int>(sizes.size()) < k_) {
-    sizes.push_back(best_of(values_.above(level_of(sizes))));
+    std::vector<double> worth = values_.above(level_of(sizes));
+    for (const int size : sizes) worth[static_cast<std::size_t>(size)] = -1;  // once is enough
+    sizes.push_back(best_of(worth));
   }
 }
 
@@ -91,138 +76,83 @@ void Search::swap_to_better(Sizes& sizes) const {
     for (int& size : sizes) {
       const std::vector<double> worth = values_.above(level_of(sizes, size));
       const int other = best_of(worth);
-      if (!clearly_above(worth[static_cast<std::size_t>(other)],
-                         worth[static_cast<std::size_t>(size)])) {
-        continue;
+      if (clearly_above(worth[static_cast<std::size_t>(other)],
+                        worth[static_cast<std::size_t>(size)])) {
+        size = other;
+        changed = true;
       }
-      size = other;
-      changed = true;
     }
   }
 }
 
-void Search::offer(const Sizes& sizes, bool polish) {
-  Sizes offered = sizes;
-  if (polish) swap_to_better(offered);
-  const double value = value_of(offered);
-  if (!best_.empty() && !clearly_above(value, best_value_)) return;
-  best_ = offered;
-  best_value_ = value;
+void Search::offer(const Sizes& sizes) {
+  const double share = values_.sum(level_of(sizes));
+  if (!best_.empty() && !clearly_above(share, aim_.best)) return;
+  best_ = sizes;
+  aim_.best = share;
 }
 
-bool Search::is_worth_it(double bound) const {
-  const bool may_be_enough = at_least(bound, wanted_) && !at_least(best_value_, wanted_);
-  return clearly_above(bound, best_value_ + (may_be_enough ? 0 : kSlack));
-}
-
-// Sum of the prices, and of the k candidates worth most at them, those settled as `in` among them.
-Search::Bound Search::bound_at(const Node& node) const {
-  Bound bound;
+Bound Search::bound_at(const Branch& branch) {
+  // Cells and candidates are gone through several times besides.
   work_ +=
       values_.size() + 10.0 * values_.candidates() + 5.0 * static_cast<double>(values_.cells());
-  bound.worth = values_.above(node.prices);
-  bound.value = values_.sum(node.prices);
-  Sizes open;
-  for (int i = 0; i < values_.candidates(); ++i) {
-    const State state = node.states[static_cast<std::size_t>(i)];
-    if (state == State::in) bound.chosen.push_back(i);
-    if (state == State::open) open.push_back(i);
-  }
-  const auto needed = std::min(open.size(), static_cast<std::size_t>(k_) - bound.chosen.size());
-  const auto by_worth = [&bound](int a, int b) {
-    const double first = bound.worth[static_cast<std::size_t>(a)];
-    const double second = bound.worth[static_cast<std::size_t>(b)];
-    return first > second || (first == second && a < b);
-  };
-  std::partial_sort(open.begin(), open.begin() + static_cast<std::ptrdiff_t>(needed), open.end(),
-                    by_worth);
-  bound.chosen.insert(bound.chosen.end(), open.begin(),
-                      open.begin() + static_cast<std::ptrdiff_t>(needed));
-  for (const int i : bound.chosen) bound.value += bound.worth[static_cast<std::size_t>(i)];
-  return bound;
+  return bound_of(values_, k_, branch);
 }
 
-// Cells that the chosen serve more than once become dearer, those they do not serve cheaper.
-// Returns how far off they were.
-double Search::step_prices(Node& node, const Bound& bound, double pace) const {
-  PerCell off(values_.cells(), 1.0);
-  for (const int candidate : bound.chosen) {
-    values_.each_cell(candidate, [&](std::size_t cell, double share) {
-      if (share > node.prices[cell]) off[cell] -= 1;
-    });
-  }
-  double length = 0;
-  for (std::size_t cell = 0; cell < off.size(); ++cell) {
-    const bool at_end = node.prices[cell] <= 0 && off[cell] > 0;
-    if (!at_end) length += values_.weight(cell) * off[cell] * off[cell];
-  }
-  if (length <= 0) return 0;
-  const double step = pace * std::max(bound.value - best_value_, 0.0) / length;
-  for (std::size_t cell = 0; cell < off.size(); ++cell) {
-    node.prices[cell] = std::clamp(node.prices[cell] - step * off[cell], 0.0, 1.0);
-  }
-  return length;
-}
-
-// Settles every open candidate without which, or with which, the bound would not be worth it.
-bool Search::settle(Node& node, const Bound& bound) const {
-  std::vector<bool> is_chosen(node.states.size());
-  double least_in = 1e9;
-  double most_out = 0;
-  for (const int i : bound.chosen) is_chosen[static_cast<std::size_t>(i)] = true;
-  for (std::size_t i = 0; i < node.states.size(); ++i) {
-    if (node.states[i] != State::open) continue;
-    if (is_chosen[i]) least_in = std::min(least_in, bound.worth[i]);
-    if (!is_chosen[i]) most_out = std::max(most_out, bound.worth[i]);
-  }
-  bool any_open = false;
-  for (std::size_t i = 0; i < node.states.size(); ++i) {
-    if (node.states[i] != State::open) continue;
-    if (is_chosen[i] && !is_worth_it(bound.value - bound.worth[i] + most_out)) {
-      node.states[i] = State::in;
-    } else if (!is_chosen[i] && !is_worth_it(bound.value - least_in + bound.worth[i])) {
-      node.states[i] = State::out;
-    } else {
-      any_open = true;
-    }
-  }
-  return any_open;
-}
-
-void Search::better_bound(Node& node, int steps) {
-  PerCell best_prices = node.prices;
+void Search::better_bound(Branch& branch, int steps) {
+  constexpr int kPatience = 5;
+  PerCell best_prices = branch.prices;
   double pace = 1.0;
   int since = 0;
-  for (int step = 0; step < steps; ++step) {
-    const Bound bound = bound_at(node);
-    if (bound.value < node.bound) {
+  for (int step = 0; step < steps && aim_.is_met_by(branch.bound); ++step) {
+    const Bound bound = bound_at(branch);
+    if (bound.value < branch.bound) {
       since = 0;
-      node.bound = bound.value;
-      best_prices = node.prices;
-    } else if (++since == 5) {
+      branch.bound = bound.value;
+      best_prices = branch.prices;
+    } else if (++since == kPatience) {
       since = 0;
       pace *= 0.6;
     }
-    if (!is_worth_it(node.bound)) break;
-    if (step % 8 == 0) offer(bound.chosen, false);
-    settle(node, bound);
-    if (step_prices(node, bound, pace) == 0) break;
+    if (step % 8 == 0) offer(bound.chosen);
+    settle(branch, bound, aim_);
+    if (!step_prices(values_, branch, bound, aim_.best, pace)) break;
   }
-  node.prices = best_prices;
+  branch.prices = best_prices;
 }
 
-// The open candidate that the bound leans on most; -1 where all is settled.
-int Search::branch_on(Node& node) {
-  const Bound bound = bound_at(node);
+// Everything open, with the better of the first prices.
+Branch Search::first_branch() {
+  Branch whole;
+  whole.bound = all_;
+  for (int i = 0; i < values_.candidates(); ++i) {
+    whole.states.push_back(table_.is_barred(i) ? Settled::out : Settled::open);
+  }
+  const PerCell level = level_of(best_);
+  Branch first;
+  for (const double price : kFirstPrices) {
+    Branch branch = whole;
+    for (const double share : level) branch.prices.push_back(price * share);
+    better_bound(branch, kFirstSteps);
+    if (first.prices.empty() || branch.bound < first.bound) first = std::move(branch);
+  }
+  return first;
+}
+
+// The open candidate that the bound leans on most; -1 where all is settled, and so known.
+int Search::branch_on(Branch& branch) {
+  const Bound bound = bound_at(branch);
   int most = -1;
+  double most_worth = -1;
   for (const int i : bound.chosen) {
     const auto at = static_cast<std::size_t>(i);
-    if (node.states[at] != State::open) continue;
-    if (most < 0 || bound.worth[at] > bound.worth[static_cast<std::size_t>(most)]) most = i;
+    if (branch.states[at] != Settled::open || bound.worth[at] <= most_worth) continue;
+    most = i;
+    most_worth = bound.worth[at];
   }
   if (most < 0) {
-    offer(bound.chosen, false);
-    node.bound = std::min(node.bound, value_of(bound.chosen));
+    offer(bound.chosen);
+    branch.bound = std::min(branch.bound, values_.sum(level_of(bound.chosen)));
   }
   return most;
 }
@@ -230,43 +160,31 @@ int Search::branch_on(Node& node) {
 SizeChoice Search::run(const Sizes& begin) {
   Sizes first = begin;
   grow(first);
-  offer(first, true);
+  swap_to_better(first);
+  offer(first);
 
-  std::vector<Node> open(1);
-  open[0].states.assign(static_cast<std::size_t>(values_.candidates()), State::open);
-  for (int i = 0; i < values_.candidates(); ++i) {
-    if (table_.is_barred(i)) open[0].states[static_cast<std::size_t>(i)] = State::out;
-  }
-  open[0].bound = all_;
-  const PerCell level = level_of(best_);
-  for (const double price : kFirstPrices) {
-    Node root = open[0];
-    root.prices = level;
-    for (double& of_cell : root.prices) of_cell *= price;
-    if (is_worth_it(root.bound)) better_bound(root, kRootSteps);
-    if (root.bound < open[0].bound || open[0].prices.empty()) open[0] = std::move(root);
-  }
-  double ruled_out = best_value_;  // the best bound of all that was put aside
+  std::vector<Branch> open = {first_branch()};
+  double put_aside = 0;  // the best bound of all that was
+  const auto by_bound = [](const Branch& a, const Branch& b) { return a.bound < b.bound; };
   while (!open.empty() && work_ < kMostWork) {
-    const auto most = std::max_element(
-        open.begin(), open.end(), [](const Node& a, const Node& b) { return a.bound < b.bound; });
-    Node node = std::move(*most);
-    *most = std::move(open.back());
+    const auto most = std::max_element(open.begin(), open.end(), by_bound);
+    std::swap(*most, open.back());
+    Branch branch = std::move(open.back());
     open.pop_back();
-    if (is_worth_it(node.bound)) better_bound(node, kNodeSteps);
-    const int at = is_worth_it(node.bound) ? branch_on(node) : -1;
+    better_bound(branch, kLaterSteps);
+    const int at = aim_.is_met_by(branch.bound) ? branch_on(branch) : -1;
     if (at < 0) {
-      ruled_out = std::max(ruled_out, node.bound);
+      put_aside = std::max(put_aside, branch.bound);
       continue;
     }
-    open.push_back(node);
-    open.back().states[static_cast<std::size_t>(at)] = State::out;
-    open.push_back(std::move(node));
-    open.back().states[static_cast<std::size_t>(at)] = State::in;
+    open.push_back(branch);
+    open.back().states[static_cast<std::size_t>(at)] = Settled::out;
+    open.push_back(std::move(branch));
+    open.back().states[static_cast<std::size_t>(at)] = Settled::in;
   }
-  for (const Node& node : open) ruled_out = std::max(ruled_out, node.bound);
+  for (const Branch& branch : open) put_aside = std::max(put_aside, branch.bound);
   std::sort(best_.begin(), best_.end());
-  return {best_, best_value_, std::max(best_value_, ruled_out)};
+  return {best_, aim_.best, std::max(aim_.best, put_aside)};
 }
 
 }  // namespace
@@ -279,17 +197,16 @@ double share_of(const CoverTable& table, const std::vector<int>& candidates) {
 }
 
 double share_of_all(const CoverTable& table) {
-  const CoverValues values(table);
-  PerCell level(values.cells());
-  for (int i = 0; i < values.candidates(); ++i) {
-    if (!table.is_barred(i)) values.raise(level, i);
+  std::vector<int> all;
+  for (int i = 0; i < table.size(); ++i) {
+    if (!table.is_barred(i)) all.push_back(i);
   }
-  return values.sum(level);
+  return share_of(table, all);
 }
 
-SizeChoice best_sizes(const CoverTable& table, int k, double wanted, const SizeChoice& fewer) {
-  const CoverValues values(table);
-  return Search(table, values, k, wanted).run(fewer.candidates);
+SizeChoice best_sizes(const CoverTable& table, int k, double wanted,
+                      const std::vector<int>& begin) {
+  return Search(table, k, wanted).run(begin);
 }
 
 }  // namespace twinround

@@ -159,7 +159,7 @@ TEST(SizeChoice, OfMoreSizesNeverServesLess) {
   double last = 0;
   for (int k = 1; k <= kMostSizes; ++k) {
     const auto& run = runs[static_cast<std::size_t>(k - 1)];
-    const SizeChoice choice = best_sizes(table, k, 1, {run, 0, 0});
+    const SizeChoice choice = best_sizes(table, k, 1, run);
     EXPECT_GE(choice.share, share_of(table, run) - 1e-9);
     EXPECT_GE(choice.share, last - kSlack);
     EXPECT_GE(choice.at_most, choice.share);
