@@ -71,7 +71,7 @@ int tell_schema() {
 
 int main(int argc, char** argv) {
   if (argc != 2) return misuse();
-  for (const char* question : {"plan", "link"}) {
+  for (const char* question : {"plan", "drive", "link"}) {
     if (std::strcmp(argv[1], question) == 0) return tell(question);
   }
   if (std::strcmp(argv[1], "schema") == 0) return tell_schema();

@@ -51,6 +51,7 @@ Result<std::vector<DriveSize>> plan_sizes(CoverTable& table, const DriveRequest&
       return at_drive(plan.problems(), drive);
     }
     size.plan = plan.value();
+    size.leg_height = make.leg.of(size.size.foot);
     const Length tube = tube_girth(make, size.size.stitches);
     size.fits_lengths = lengths_served(make, size.size.foot);
     size.fits_balls = {

@@ -39,6 +39,7 @@ inline constexpr double kShareError = 0.005;
 
 struct DriveSize {
   SockSize size;
+  Length leg_height;
   Plan plan;  // for the foot of the size's length whose ball girth it fits with 10 % of ease
   SizeShare share;
   int pairs = 0;

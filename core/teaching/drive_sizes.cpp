@@ -65,7 +65,7 @@ ChosenSizes choose_sizes(const CoverTable& table, const DriveRequest& drive) {
     return best_sizes(table, sizes, drive.wanted_share, runs[static_cast<std::size_t>(sizes - 1)]);
   };
   chosen.choice = best(k);
-  while (!drive.sizes && k > 1) {
+  while (!drive.sizes && k > 1 && reaches(chosen.choice.share, drive.wanted_share)) {
     const SizeChoice fewer = best(k - 1);
     chosen.is_fewest = !reaches(fewer.at_most, drive.wanted_share);
     if (!reaches(fewer.share, drive.wanted_share)) break;

@@ -3,6 +3,8 @@
 #include <utility>
 #include <vector>
 
+#include "drive_reader.h"
+#include "drive_writer.h"
 #include "fields.h"
 #include "json_writer.h"
 #include "link_reader.h"
@@ -65,11 +67,27 @@ std::string answer_link(std::string_view text) {
   return json.written();
 }
 
+std::string answer_drive(std::string_view text) {
+  const Result<DriveRequest> request = read_drive_request(text);
+  if (!request.ok()) return refused(request.problems());
+  const Result<Drive> drive = plan_drive(request.value());
+  if (!drive.ok()) return refused(drive.problems());
+
+  JsonWriter json;
+  open_envelope(json, true);
+  json.key("drive");
+  write_drive(json, drive.value());
+  json.close_object();
+  if (!json.all_finite()) return refused({figure_too_large()});
+  return json.written();
+}
+
 }  // namespace
 
 std::string answer(std::string_view question, std::string_view text) {
   if (question == "plan") return answer_plan(text);
   if (question == "link") return answer_link(text);
+  if (question == "drive") return answer_drive(text);
   return refused({unknown_question()});
 }
 

@@ -6,7 +6,8 @@
 
 namespace twinround {
 
-// Answers "plan", and "link": a sheet made into a link, or a link opened. Always returns a whole
+// Answers "plan"; "drive": sizes for many feet; and "link": a sheet made into a link, or a link
+// opened. Always returns a whole
 // reply: {"ok":true,...} or
 // {"ok":false,...,"problems":[...]}; an unknown question, text over 64 KiB and text that is no JSON
 // object are refused the same way. Never throws.

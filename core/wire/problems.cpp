@@ -62,9 +62,9 @@ const char* with_article(Kind kind) {
 }  // namespace
 
 Problem unknown_question() {
-  Problem problem =
-      of_text("", "unknown_question", "The questions answered are \"plan\" and \"link\".");
-  problem.words = {{"allowed", "plan | link"}};
+  Problem problem = of_text("", "unknown_question",
+                            "The questions answered are \"plan\", \"drive\" and \"link\".");
+  problem.words = {{"allowed", "plan | drive | link"}};
   return problem;
 }
 

@@ -1,7 +1,6 @@
 #include "request_reader.h"
 
 #include "fields.h"
-#include "json_reader.h"
 #include "request_check.h"
 #include "rounding.h"
 
@@ -16,15 +15,19 @@ FieldValue checked(const TextValue& value) {
 
 }  // namespace
 
-Result<PlanRequest> read_request(std::string_view text) {
-  const ReadText read = read_json(text, request_fields());
-  std::vector<Problem> problems = check_request(read);
-  if (!problems.empty()) return problems;
+PlanRequest plan_request_in(const ReadText& read) {
   PlanRequest request;
   for (const TextValue& value : read.values) {
     if (value.field->set) value.field->set(request, value.item, checked(value));
   }
   return request;
+}
+
+Result<PlanRequest> read_request(std::string_view text) {
+  const ReadText read = read_json(text, request_fields());
+  std::vector<Problem> problems = check_request(read);
+  if (!problems.empty()) return problems;
+  return plan_request_in(read);
 }
 
 }  // namespace twinround

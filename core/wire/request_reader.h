@@ -3,6 +3,7 @@
 
 #include <string_view>
 
+#include "json_reader.h"
 #include "plan_request.h"
 #include "result.h"
 
@@ -10,5 +11,9 @@ namespace twinround {
 
 // Takes any bytes. Fields left out stand at their defaults.
 Result<PlanRequest> read_request(std::string_view text);
+
+// The request of `plan` in a text that was read and found good; what else stands in it is left
+// alone.
+PlanRequest plan_request_in(const ReadText& read);
 
 }  // namespace twinround

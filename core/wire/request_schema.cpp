@@ -3,6 +3,7 @@
 #include <initializer_list>
 #include <string_view>
 
+#include "drive_fields.h"
 #include "field_schema.h"
 #include "fields.h"
 
@@ -69,11 +70,25 @@ void write_size_of_scale(JsonWriter& json) {
   write_size_bound(json, "maximum", kOtherSizes.max);
 }
 
+// {"if": {"properties": {"who": {"const": "child"}}}, "then": {"required": ["ageYears"]}}
+void write_age_of_children(JsonWriter& json) {
+  json.key("if").open_object();
+  json.key("properties").open_object();
+  json.key("who").open_object();
+  json.key("const").text("child");
+  json.close_object();
+  json.close_object();
+  json.close_object();
+  json.key("then");
+  write_requiring(json, {"ageYears"});
+}
+
 // What request_check asks of several fields together.
 void write_rules(JsonWriter& json, const Field& field) {
   if (field.pointer.empty()) write_swatch_or_category(json);
   if (field.pointer == "/foot") write_measured_or_shoe(json);
   if (field.pointer == "/foot/shoe") write_size_of_scale(json);
+  if (field.pointer == "/drive/groups/*") write_age_of_children(json);
   if (field.pointer == "/swatch/readings") {
     json.key("contains");
     write_requiring(json, {"rounds", "heightMm"});
@@ -84,6 +99,10 @@ void write_rules(JsonWriter& json, const Field& field) {
 
 void write_request_schema(JsonWriter& json) {
   write_field_schema(json, request_fields(), &write_rules);
+}
+
+void write_drive_request_schema(JsonWriter& json) {
+  write_field_schema(json, drive_request_fields(), &write_rules);
 }
 
 }  // namespace twinround

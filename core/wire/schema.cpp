@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "caution_codes.h"
+#include "drive_fields.h"
 #include "field_schema.h"
 #include "json_indent.h"
 #include "json_writer.h"
@@ -156,7 +157,7 @@ std::string schema_text() {
   JsonWriter json;
   json.open_object();
   json.key("$schema").text("https://json-schema.org/draft/2020-12/schema");
-  json.key("title").text("Requests of `plan` and `link`, and the replies to them");
+  json.key("title").text("Requests of `plan`, `drive` and `link`, and the replies to them");
   json.key("$defs").open_object();
   json.key("request");
   write_request_schema(json);
@@ -169,6 +170,18 @@ std::string schema_text() {
   write_note(json, "problem", "Something wrong with the request", kProblemCodes);
   write_note(json, "caution", "Something that must not go unsaid about a plan", kCautionCodes);
   write_working(json);
+  json.key("driveRequest");
+  write_drive_request_schema(json);
+  write_reply(json, "driveReply", "driveAnswered", "driveRefused");
+  write_envelope(json, "driveAnswered", "Sizes for many feet", "drive");
+  write_envelope(json, "driveRefused", "No sizes, and why", "problems", "driveProblem");
+  json.key("drive");
+  write_field_schema(json, drive_reply_fields(), nullptr);
+  std::vector<std::string_view> drive_codes(std::begin(kProblemCodes), std::end(kProblemCodes));
+  drive_codes.insert(drive_codes.end(), std::begin(kDriveCodes), std::end(kDriveCodes));
+  write_note(json, "driveProblem", "Something wrong with the request for many feet", drive_codes);
+  write_note(json, "driveCaution", "Something that must not go unsaid about many feet",
+             kDriveCautionCodes);
   json.key("linkRequest");
   write_field_schema(json, link_request_fields(), nullptr);
   write_reply(json, "linkReply", "linkAnswered", "linkRefused");

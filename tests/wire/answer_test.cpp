@@ -17,12 +17,13 @@ bool has(const std::string& reply, const std::string& part) {
   return reply.find(part) != std::string::npos;
 }
 
-TEST(Answer, KnowsThePlanAndTheLink) {
+TEST(Answer, KnowsThePlanTheDriveAndTheLink) {
   for (const char* question : {"", "plans", "Plan", "links", "schema"}) {
     const std::string reply = answer(question, full_request().text());
-    EXPECT_EQ(reply, R"({"ok":false,"version":1,"rules":2,"problems":[{"field":"",)"
-                     R"("code":"unknown_question","allowed":"plan | link",)"
-                     R"("message":"The questions answered are \"plan\" and \"link\"."}]})");
+    EXPECT_EQ(reply,
+              R"({"ok":false,"version":1,"rules":2,"problems":[{"field":"",)"
+              R"("code":"unknown_question","allowed":"plan | drive | link",)"
+              R"("message":"The questions answered are \"plan\", \"drive\" and \"link\"."}]})");
   }
 }
 

@@ -497,6 +497,268 @@ export type Working = {
   source: "munden-1959" | "spencer" | "cyc-standard-yarn-weight" | "dillmont" | "ansur-ii" | "brannock" | "iso-19407" | "european-shoe-table" | "from-memory" | "trade-rule" | "common-practice" | "geometry" | "definition" | "assumption";
 };
 
+/** What a plan is asked with. */
+export type DriveRequest = {
+  /** Version of this request. */
+  version: 1;
+  /** The swatch. */
+  swatch?: {
+    /** What the swatch is knit in; rib is the sock's own rib, relaxed. Default "stockinette". */
+    fabric?: "stockinette" | "rib";
+    /** Whether the swatch was washed and dried before it was measured. Default true. */
+    washed?: boolean;
+    /** Diameter of the swatch's needles (mm, in steps of 0.25). */
+    needleMm?: number;
+    /** Measurements of the swatch. */
+    readings: Array<{
+      /** Stitches counted over the width (stitches, in steps of 0.25). */
+      stitches: number;
+      /** Width over which the stitches were counted (mm, in steps of 0.5). */
+      widthMm: number;
+      /** Rounds or rows counted over the height (rounds, in steps of 0.25). */
+      rounds?: number;
+      /** Height over which the rounds were counted (mm, in steps of 0.5). */
+      heightMm?: number;
+    }>;
+    /** Width of the first reading pulled as far as hands pull it (mm, in steps of 0.5). */
+    stretchedWidthMm?: number;
+    /** Mass of the weighed swatch (g, in steps of 0.1). */
+    massG?: number;
+    /** Stitches in the weighed swatch (stitches, in steps of 1). */
+    massStitches?: number;
+  };
+  /** The yarn and its ball band. */
+  yarn?: {
+    /** Yarn weight category, 0 lace to 7 jumbo. */
+    category?: number;
+    /** Mass of one ball (g, in steps of 1). */
+    ballG?: number;
+    /** Length of yarn in one ball (m, in steps of 1). */
+    ballM?: number;
+  };
+  /** Height of the sock's top edge above the floor (mm, in steps of 0.5). */
+  legHeightMm?: number;
+  /** Height of the straight cuff (mm, in steps of 0.5). Default 30. */
+  cuffMm?: number;
+  /** The rib and how it moves. */
+  rib?: {
+    /** Knit stitches in a repeat of the rib (stitches). Default 2. */
+    knit?: number;
+    /** Purl stitches in a repeat of the rib (stitches). Default 2. */
+    purl?: number;
+    /** Rounds between two moves of the rib by one stitch; 0 keeps it straight (rounds). Default 4. */
+    roundsPerShift?: number;
+    /** Which way the rib leans; mirrored: the second sock is the first one's mirror. Default "left". */
+    lean?: "left" | "right" | "mirrored";
+  };
+  /** How much longer (+) or shorter (-) than the foot the sock's foot is, as a share of it (in steps of 0.01). Default -0.04. */
+  lengthEase?: number;
+  /** The toe. */
+  toe?: {
+    /** Length of the toe as a share of the foot's length (in steps of 0.01). Default 0.25. */
+    share?: number;
+    /** Stitches cast on as a share of the sock's count (in steps of 0.01). Default 0.4. */
+    tipShare?: number;
+    /** Whether the toe widens fast and then slowly, evenly, or faster on the great-toe side. Default "round". */
+    shape?: "round" | "even" | "left-right";
+  };
+  /** How fast the knitter knits. */
+  pace?: {
+    /** Stitches knit in a minute (stitches a minute, in steps of 1). Default 15. */
+    stitchesPerMinute?: number;
+  };
+  /** Yarn bought beyond the need, as a share of it (in steps of 0.01). Default 0.1. */
+  yarnMargin?: number;
+  /** Many feet that nobody has measured. */
+  drive: {
+    /** Pairs wanted. */
+    pairs: number;
+    /** For whom. */
+    groups: Array<{
+      /** Who they are. */
+      who: "woman" | "man" | "child";
+      /** Age of the children (years). */
+      ageYears?: number;
+      /** How many of the feet are theirs, in parts of any size (in steps of 0.01). Default 1. */
+      share?: number;
+    }>;
+    /** Sizes to make; left out, as few as serve the wanted share. */
+    sizes?: number;
+    /** Share of the feet to serve (in steps of 0.01). Default 0.9. */
+    wantedShare?: number;
+    /** Height of the top edge in foot lengths, where /legHeightMm does not give one height for all (in steps of 0.05). Default 0.8. */
+    legOfFoot?: number;
+    /** Wool at hand. */
+    lots?: Array<{
+      /** Its mass (g, in steps of 1). */
+      grams: number;
+      /** Its length (m, in steps of 1). */
+      metres: number;
+      /** Its weight category; left out, its thickness tells whether it is the sock's yarn. */
+      category?: number;
+    }>;
+  };
+};
+
+export type DriveReply = DriveAnswered | DriveRefused;
+
+/** Sizes for many feet. */
+export type DriveAnswered = {
+  /** Whether the question was answered. */
+  ok: true;
+  /** Version of this contract. */
+  version: 1;
+  /** Raised with every change of a default, a constant or a rule. */
+  rules: number;
+  drive: Drive;
+};
+
+/** No sizes, and why. */
+export type DriveRefused = {
+  /** Whether the question was answered. */
+  ok: false;
+  /** Version of this contract. */
+  version: 1;
+  /** Raised with every change of a default, a constant or a rule. */
+  rules: number;
+  /** Everything that is wrong, at once. */
+  problems: Array<DriveProblem>;
+};
+
+/** Sizes for many feet. */
+export type Drive = {
+  /** Share of all feet that the sizes serve, each foot counted once. */
+  share: number;
+  /** Give or take of every share, against the feet as surveyed. */
+  shareError: number;
+  /** No choice of so many sizes serves more. */
+  atMost: number;
+  /** Whether the wanted share is reached. */
+  isReached: boolean;
+  /** Whether fewer sizes that reach it are ruled out. */
+  isFewest: boolean;
+  /** What 1, 2, ... sizes serve, each wider and longer than the last, up to where another adds nothing. */
+  shareByNumber: Array<number>;
+  /** The sizes, narrow to wide. */
+  sizes: Array<{
+    /** Pairs of it. */
+    pairs: number;
+    /** Stitches in a round of one sock (stitches). */
+    stitchCount: number;
+    /** Rounds of one sock (rounds). */
+    totalRounds: number;
+    /** Foot length it is made for (mm). */
+    footMm: number;
+    /** Ball girth that it fits with 10 % of ease (mm). */
+    ballGirthMm: number;
+    /** Floor to top edge on that foot (mm). */
+    legHeightMm: number;
+    /** Length of the sock (mm). */
+    lengthMm: number;
+    /** Girth laid flat (mm). */
+    finishedGirthMm: number;
+    /** Share of all feet that it serves, whatever the other sizes do. */
+    serves: number;
+    /** Share of all feet counted for it, each foot once. */
+    share: number;
+    /** Women's part of that share. */
+    women: number;
+    /** Men's. */
+    men: number;
+    /** Children's. */
+    children: number;
+    /** What goes on its band. */
+    band: {
+      /** Foot length of the feet counted for it, 5th percentile (mm). */
+      footFromMm: number;
+      /** 95th percentile (mm). */
+      footToMm: number;
+      /** Shortest foot that it serves (mm). */
+      fitsFromMm: number;
+      /** Longest foot (mm). */
+      fitsToMm: number;
+      /** Smallest ball girth that it serves (mm). */
+      ballFromMm: number;
+      /** Largest, where a median heel goes with it (mm). */
+      ballToMm: number;
+      /** Whole shoe sizes of the feet counted for it. */
+      shoes: Array<{
+        /** Which. */
+        scale: "eu" | "uk" | "us-women" | "us-men";
+        /** Smallest size. */
+        from: number;
+        /** Largest size. */
+        to: number;
+      }>;
+    };
+    /** Yarn of a pair, with the margin (m). */
+    mPerPair: number;
+    /** Yarn of all its pairs, with the margin (m). */
+    m: number;
+    /** Its mass (g). */
+    g: number;
+    /** Knitting time of a pair (min). */
+    minutes: number;
+  }>;
+  /** Wool for all pairs, with the margin. */
+  wool: {
+    /** Its length (m). */
+    m: number;
+    /** Its mass (g). */
+    g: number;
+    /** Whether the grams are guessed from the category. */
+    massGuessed: boolean;
+    /** Balls to buy; absent where the ball is not known. */
+    balls?: number;
+  };
+  /** What the lots make of the pairs, each pair from one lot; absent without lots. */
+  atHand?: {
+    /** Pairs in all. */
+    pairs: number;
+    /** No filling of the lots makes more. */
+    pairsAtMost: number;
+    /** Of each size, in their order. */
+    pairsOfSize: Array<number>;
+    /** Each lot, in the order of the request. */
+    lots: Array<{
+      /** Whether it is the sock's yarn; else it makes nothing. */
+      isSameYarn: boolean;
+      /** What it is to make of each size. */
+      pairsOfSize: Array<number>;
+      /** What it would make of each size if it made that alone, however many are wanted. */
+      alone: Array<number>;
+      /** Yarn left of it (m). */
+      leftM?: number;
+    }>;
+  };
+  /** What must not go unsaid. */
+  cautions: Array<DriveCaution>;
+};
+
+/** Something wrong with the request for many feet. */
+export type DriveProblem = {
+  /** RFC 6901 pointer into the request; "" is the whole of it. */
+  field: string;
+  /** What it is. */
+  code: "unknown_question" | "too_large_text" | "bad_json" | "too_deep" | "not_an_object" | "newer_version" | "required" | "unknown_field" | "repeated_field" | "wrong_type" | "out_of_range" | "not_finite" | "number_too_large" | "not_whole" | "unknown_word" | "too_many_items" | "needs_partner" | "count_out_of_range" | "heel_out_of_reach" | "not_a_count" | "leg_too_short" | "no_room_for_rib" | "too_many_rounds" | "leg_too_wide" | "no_room_to_widen" | "stretched_too_narrow" | "shoe_out_of_range" | "girth_out_of_range" | "nobody_served";
+  /** A plain English sentence in SI units. */
+  message: string;
+  /** A number or a word that goes with the code; lengths are named ...Mm. */
+  [name: string]: number | string;
+};
+
+/** Something that must not go unsaid about many feet. */
+export type DriveCaution = {
+  /** RFC 6901 pointer into the request; "" is the whole of it. */
+  field: string;
+  /** What it is. */
+  code: "feet_of_soldiers" | "children_estimated" | "fewer_sizes_do" | "share_not_reached" | "better_not_ruled_out" | "lot_of_another_yarn" | "lots_fall_short";
+  /** A plain English sentence in SI units. */
+  message: string;
+  /** A number or a word that goes with the code; lengths are named ...Mm. */
+  [name: string]: number | string;
+};
+
 /** A link to open, or a sheet to make one of. */
 export type LinkRequest = {
   /** Version of this request. */
