@@ -74,6 +74,7 @@ void share_pairs(Drive& result, const DriveRequest& drive, const CoverTable& tab
                  const SockMake& make, const std::vector<int>& candidates) {
   const std::vector<SizeShare> shares = size_shares(table, make, candidates);
   std::vector<double> counted;
+  counted.reserve(shares.size());
   for (const SizeShare& share : shares) counted.push_back(share.counted);
   const std::vector<int> pairs = allot(drive.pairs, counted);
   for (std::size_t i = 0; i < result.sizes.size(); ++i) {
