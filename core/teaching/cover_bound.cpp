@@ -16,21 +16,22 @@ Bound bound_of(const CoverValues& values, int k, const Branch& branch) {
   Bound bound;
   bound.worth = values.above(branch.prices);
   bound.value = values.sum(branch.prices);
-  std::vector<int> open;
+  const auto worth = [&bound](int i) { return bound.worth[static_cast<std::size_t>(i)]; };
   for (int i = 0; i < values.candidates(); ++i) {
-    const Settled state = branch.states[static_cast<std::size_t>(i)];
-    if (state == Settled::in) bound.chosen.push_back(i);
-    if (state == Settled::open) open.push_back(i);
+    if (branch.states[static_cast<std::size_t>(i)] == Settled::in) bound.chosen.push_back(i);
   }
-  const auto needed = static_cast<std::ptrdiff_t>(
-      std::min(open.size(), static_cast<std::size_t>(k) - bound.chosen.size()));
-  const auto by_worth = [&bound](int a, int b) {
-    const double first = bound.worth[static_cast<std::size_t>(a)];
-    const double second = bound.worth[static_cast<std::size_t>(b)];
-    return first > second || (first == second && a < b);
-  };
-  std::partial_sort(open.begin(), open.begin() + needed, open.end(), by_worth);
-  bound.chosen.insert(bound.chosen.end(), open.begin(), open.begin() + needed);
+  // Behind those the open ones by worth, of equal ones the first; few enough to be put in one by
+  // one.
+  const auto first = static_cast<std::ptrdiff_t>(bound.chosen.size());
+  for (int i = 0; i < values.candidates(); ++i) {
+    if (branch.states[static_cast<std::size_t>(i)] != Settled::open) continue;
+    const bool is_full = static_cast<int>(bound.chosen.size()) == k;
+    if (is_full && (first == k || worth(i) <= worth(bound.chosen.back()))) continue;
+    if (is_full) bound.chosen.pop_back();
+    auto place = bound.chosen.end();
+    while (place - bound.chosen.begin() > first && worth(i) > worth(*(place - 1))) --place;
+    bound.chosen.insert(place, i);
+  }
   for (const int i : bound.chosen) bound.value += bound.worth[static_cast<std::size_t>(i)];
   return bound;
 }
@@ -60,8 +61,8 @@ bool step_prices(const CoverValues& values, Branch& branch, const Bound& bound, 
 
 void settle(Branch& branch, const Bound& bound, const Aim& aim) {
   constexpr double kNobody = 1e9;
-  std::vector<bool> is_chosen(branch.states.size());
-  for (const int i : bound.chosen) is_chosen[static_cast<std::size_t>(i)] = true;
+  std::vector<char> is_chosen(branch.states.size());
+  for (const int i : bound.chosen) is_chosen[static_cast<std::size_t>(i)] = 1;
   double least_chosen = kNobody;  // worth; of those still open
   double most_left = 0;
   for (std::size_t i = 0; i < is_chosen.size(); ++i) {

@@ -34,11 +34,11 @@ struct CoverTable {
   std::vector<Length> feet;         // ascending
   std::vector<Reach> reaches;       // of each of `feet`
   std::vector<std::vector<double>> served;
-  std::vector<bool> barred;  // candidates that cannot be knit; empty: none
+  std::vector<char> barred;  // candidates that cannot be knit; empty: none
 
   int size() const { return static_cast<int>(counts.size() * feet.size()); }
   bool is_barred(int candidate) const {
-    return !barred.empty() && barred[static_cast<std::size_t>(candidate)];
+    return !barred.empty() && barred[static_cast<std::size_t>(candidate)] != 0;
   }
   std::size_t count_of(int candidate) const {
     return static_cast<std::size_t>(candidate) / feet.size();

@@ -49,7 +49,7 @@ std::vector<double> CoverValues::above(const std::vector<double>& floor) const {
       up_to[strip + 1] = up_to[strip] + sum;
     }
     for (const Reach& reach : reaches_) {
-      const bool is_barred = !barred_.empty() && barred_[values.size()];
+      const bool is_barred = !barred_.empty() && barred_[values.size()] != 0;
       const double value =
           up_to[static_cast<std::size_t>(reach.end)] - up_to[static_cast<std::size_t>(reach.first)];
       values.push_back(is_barred ? kBarred : value);

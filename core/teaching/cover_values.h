@@ -45,7 +45,7 @@ class CoverValues {
   std::size_t counts_ = 0;
   std::size_t strips_ = 0;
   std::vector<Reach> reaches_;
-  std::vector<bool> barred_;
+  std::vector<char> barred_;
   std::vector<double> weight_;
   std::vector<Run> runs_;
   std::vector<double> shares_;

@@ -38,36 +38,46 @@ std::vector<Problem> at_drive(std::vector<Problem> problems, const DriveRequest&
   return problems;
 }
 
-// The plans of chosen sizes; the first that cannot be knit is barred, and told.
-Result<std::vector<DriveSize>> plan_sizes(CoverTable& table, const DriveRequest& drive,
-                                          const SockMake& make, const std::vector<int>& chosen) {
-  std::vector<DriveSize> sizes;
+// Plans the chosen sizes; the first that cannot be knit is barred, and told.
+std::vector<Problem> plan_sizes(CoverTable& table, const DriveRequest& drive, const SockMake& make,
+                                const std::vector<int>& chosen, Drive& result, DriveYarn& yarn) {
+  result.sizes.clear();
   for (const int candidate : chosen) {
     DriveSize size;
     size.size = size_at(table, candidate);
-    const Result<Plan> plan = make_plan(request_of(drive, make, size.size));
-    if (!plan.ok()) {
-      table.barred[static_cast<std::size_t>(candidate)] = true;
-      return at_drive(plan.problems(), drive);
+    const PlanRequest request = request_of(drive, make, size.size);
+    const Result<Plan> planned = make_plan(request);
+    if (!planned.ok()) {
+      table.barred[static_cast<std::size_t>(candidate)] = 1;
+      return at_drive(planned.problems(), drive);
     }
-    size.plan = plan.value();
-    size.leg_height = make.leg.of(size.size.foot);
+    const Plan& plan = planned.value();
+    yarn = {plan.category, plan.yarn.tex, plan.yarn.mass_guessed};
+    size.ball_girth = plan.foot.ball_girth.value;
+    size.leg_height = request.leg_height;
+    size.length = plan.length.length;
+    size.girth = plan.finished_girth;
+    size.rounds = plan.length.total;
+    size.yarn_pair = plan.yarn.need.with_margin;
+    size.time_pair = plan.time;
     const Length tube = tube_girth(make, size.size.stitches);
     size.fits_lengths = lengths_served(make, size.size.foot);
     size.fits_balls = {
         kLeastStretch * tube,
         std::min(kMostStretch * tube, heel_passed(make, size.size.stitches) / kHeelOfBallMedian)};
-    sizes.push_back(std::move(size));
+    result.sizes.push_back(size);
   }
-  return sizes;
+  return {};
 }
 
 // Nothing can be knit: what is wrong with the size that would serve most.
 std::vector<Problem> why_nothing(CoverTable& table, const DriveRequest& drive,
                                  const SockMake& make) {
-  table.barred.assign(table.barred.size(), false);
+  table.barred.assign(table.barred.size(), 0);
   const SizeChoice one = best_sizes(table, 1, 1, {});
-  return plan_sizes(table, drive, make, one.candidates).problems();
+  Drive result;
+  DriveYarn yarn;
+  return plan_sizes(table, drive, make, one.candidates, result, yarn);
 }
 
 void share_pairs(Drive& result, const DriveRequest& drive, const CoverTable& table,
@@ -103,21 +113,17 @@ Result<Drive> plan_drive(const DriveRequest& request) {
   std::vector<Problem> problems;
   for (int tried = 0; tried < kMostReplaced && share_of_all(table) >= kSlack; ++tried) {
     const ChosenSizes chosen = choose_sizes(table, request);
-    Result<std::vector<DriveSize>> sizes =
-        plan_sizes(table, request, make, chosen.choice.candidates);
-    if (!sizes.ok()) {
-      problems = sizes.problems();
-      continue;
-    }
     Drive result;
-    result.sizes = sizes.value();
+    DriveYarn yarn;
+    problems = plan_sizes(table, request, make, chosen.choice.candidates, result, yarn);
+    if (!problems.empty()) continue;
     result.share = chosen.choice.share;
     result.at_most = chosen.choice.at_most;
     result.is_reached = at_least(result.share, request.wanted_share);
     result.is_fewest = result.is_reached && chosen.is_fewest;
     result.by_number = chosen.by_number;
     share_pairs(result, request, table, make, chosen.choice.candidates);
-    drive_wool(result, request);
+    drive_wool(result, request, yarn);
     result.cautions = drive_cautions(result, request);
     return result;
   }

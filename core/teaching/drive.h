@@ -39,8 +39,11 @@ inline constexpr double kShareError = 0.005;
 
 struct DriveSize {
   SockSize size;
-  Length leg_height;
-  Plan plan;  // for the foot of the size's length whose ball girth it fits with 10 % of ease
+  // Of its plan, made for the foot of that length whose ball girth it fits with 10 % of ease.
+  Length ball_girth, leg_height, length, girth;
+  Rounds rounds;
+  Length yarn_pair;  // with the margin
+  Duration time_pair;
   SizeShare share;
   int pairs = 0;
   LengthBand fits_lengths;      // all lengths it serves
@@ -66,6 +69,7 @@ struct Drive {
                                   // the last, up to where another adds nothing
   Length yarn;
   Mass mass;
+  bool is_mass_guessed = false;  // from the category, not from a ball
   std::optional<Balls> balls;
   std::vector<LotFigures> lots;
   LotsMake lots_make;  // its lots are those of the same yarn

@@ -9,6 +9,13 @@ namespace twinround {
 // The request of a size's plan.
 PlanRequest request_of(const DriveRequest& drive, const SockMake& make, const SockSize& size);
 
+// What the plans of all sizes have in common: their yarn.
+struct DriveYarn {
+  int category = 0;
+  double tex = 0;
+  bool is_mass_guessed = false;
+};
+
 // The sizes to knit, as candidates of the table. Bars those that cannot be knit.
 struct ChosenSizes {
   SizeChoice choice;
@@ -22,7 +29,7 @@ void bar_what_cannot_be(CoverTable& table, const DriveRequest& drive, const Sock
                         const Gauge& gauge);
 
 // Fills wool and lots, from the sizes and their pairs.
-void drive_wool(Drive& result, const DriveRequest& drive);
+void drive_wool(Drive& result, const DriveRequest& drive, const DriveYarn& yarn);
 
 // What must not go unsaid.
 std::vector<Caution> drive_cautions(const Drive& result, const DriveRequest& drive);

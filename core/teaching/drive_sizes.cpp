@@ -39,9 +39,10 @@ void bar_what_cannot_be(CoverTable& table, const DriveRequest& drive, const Sock
           {n, foot, gauge.rounds, request.toe_share, request.tip_share, request.toe_shape});
       const Rounds toe_rounds(static_cast<int>(toe.counts.size()));
       const Length heel = kHeelOfBallMedian * *request.foot.ball_girth;
-      table.barred.push_back(!divide_length({foot, heel, request.leg_height, request.cuff,
-                                             request.length_ease, gauge.rounds, toe_rounds})
-                                  .ok());
+      const bool stands = divide_length({foot, heel, request.leg_height, request.cuff,
+                                         request.length_ease, gauge.rounds, toe_rounds})
+                              .ok();
+      table.barred.push_back(stands ? 0 : 1);
     }
   }
 }

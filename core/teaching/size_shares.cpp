@@ -66,11 +66,12 @@ void Counter::count_cell(std::size_t strip, std::size_t cell) {
     const double share = table_.served[table_.count_of(candidates_[i])][cell];
     const int at = static_cast<int>(strip);
     if (at < reach.first || at >= reach.end || share <= 0) continue;
-    serving.push_back({i, share, misfit(candidates_[i], feet)});
+    const Serving one = {i, share, misfit(candidates_[i], feet)};
+    auto place = serving.end();
+    while (place != serving.begin() && one.misfit < (place - 1)->misfit) --place;
+    serving.insert(place, one);  // best fit first
     shares_[i].serves += feet.weight * share;
   }
-  std::stable_sort(serving.begin(), serving.end(),
-                   [](const Serving& a, const Serving& b) { return a.misfit < b.misfit; });
   double served = 0;
   for (const Serving& one : serving) {
     const double more = feet.weight * std::max(0.0, one.share - served);

@@ -123,11 +123,12 @@ void lengthen(LotShare& lot, Counts& unmade, const std::vector<PairsWanted>& wan
 }  // namespace
 
 LotsMake pairs_from(const std::vector<Length>& lots, const std::vector<PairsWanted>& wanted) {
-  std::vector<std::size_t> order(wanted.size());
-  std::iota(order.begin(), order.end(), std::size_t{0});
-  std::stable_sort(order.begin(), order.end(), [&wanted](std::size_t a, std::size_t b) {
-    return wanted[a].yarn > wanted[b].yarn;
-  });
+  std::vector<std::size_t> order;  // longest pairs first
+  for (std::size_t size = 0; size < wanted.size(); ++size) {
+    auto place = order.end();
+    while (place != order.begin() && wanted[size].yarn > wanted[*(place - 1)].yarn) --place;
+    order.insert(place, size);
+  }
   const std::vector<std::size_t> shortest_first(order.rbegin(), order.rend());
 
   LotsMake make;

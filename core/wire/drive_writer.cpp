@@ -47,29 +47,28 @@ void write_band(JsonWriter& json, const DriveSize& size) {
 }
 
 void write_size(JsonWriter& json, const DriveSize& size) {
-  const Plan& plan = size.plan;
   const auto part = [&size](Body body) {
     return size.share.by_body[static_cast<std::size_t>(body)];
   };
   json.open_object();
   json.key("pairs").whole(size.pairs);
-  json.key("stitchCount").whole(plan.stitches.value());
-  json.key("totalRounds").whole(plan.length.total.value());
+  json.key("stitchCount").whole(size.size.stitches.value());
+  json.key("totalRounds").whole(size.rounds.value());
   json.key("footMm").real(size.size.foot.mm());
-  json.key("ballGirthMm").real(plan.foot.ball_girth.value.mm());
+  json.key("ballGirthMm").real(size.ball_girth.mm());
   json.key("legHeightMm").real(size.leg_height.mm());
-  json.key("lengthMm").real(plan.length.length.mm());
-  json.key("finishedGirthMm").real(plan.finished_girth.mm());
+  json.key("lengthMm").real(size.length.mm());
+  json.key("finishedGirthMm").real(size.girth.mm());
   json.key("serves").real(size.share.serves);
   json.key("share").real(size.share.counted);
   json.key("women").real(part(Body::woman));
   json.key("men").real(part(Body::man));
   json.key("children").real(part(Body::child));
   write_band(json, size);
-  json.key("mPerPair").real(plan.yarn.need.with_margin.m());
+  json.key("mPerPair").real(size.yarn_pair.m());
   json.key("m").real(size.yarn.m());
   json.key("g").real(size.mass.g());
-  json.key("minutes").real(plan.time.minutes());
+  json.key("minutes").real(size.time_pair.minutes());
   json.close_object();
 }
 
@@ -109,7 +108,7 @@ void write_drive(JsonWriter& json, const Drive& drive) {
   json.key("wool").open_object();
   json.key("m").real(drive.yarn.m());
   json.key("g").real(drive.mass.g());
-  json.key("massGuessed").yes_no(drive.sizes.front().plan.yarn.mass_guessed);
+  json.key("massGuessed").yes_no(drive.is_mass_guessed);
   if (drive.balls) json.key("balls").whole(drive.balls->count);
   json.close_object();
   if (!drive.lots.empty()) write_at_hand(json, drive);

@@ -105,8 +105,8 @@ TEST(SizeChoice, ServesAsMuchAsTheBestOfAllChoices) {
     Dice dice(first + i);
     CoverTable table = random_table(dice);
     if (dice.chance(0.3)) {
-      table.barred.assign(static_cast<std::size_t>(table.size()), false);
-      table.barred[static_cast<std::size_t>(dice.whole(0, table.size() - 1))] = true;
+      table.barred.assign(static_cast<std::size_t>(table.size()), 0);
+      table.barred[static_cast<std::size_t>(dice.whole(0, table.size() - 1))] = 1;
     }
     for (int k = 1; k <= 3; ++k) {
       const SizeChoice choice = best_sizes(table, k, 1, {});
