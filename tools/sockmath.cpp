@@ -29,6 +29,7 @@ constexpr const char* kUsage =
     "       sockmath weeks < class.json    how far each pair comes in each meeting\n"
     "       sockmath roster < class.json   a class seat by seat, and what it takes together\n"
     "       sockmath odd < request.json    what is odd about a pair, the most harmful first\n"
+    "       sockmath drive < feet.json     sizes for many feet that nobody has measured\n"
     "       sockmath link < sheet.json     a sheet made into a link, or a link opened, as JSON\n"
     "       sockmath schema                the JSON Schema of requests and replies\n"
     "exit:  0 answered, 1 refused (the reply names the problems), 2 misuse\n";
@@ -80,7 +81,7 @@ int tell_schema() {
 int main(int argc, char** argv) {
   if (argc != 2) return misuse();
   for (const char* question : {"plan", "adjust", "place", "found", "stripes", "supply", "weeks",
-                               "roster", "odd", "link"}) {
+                               "roster", "odd", "drive", "link"}) {
     if (std::strcmp(argv[1], question) == 0) return tell(question);
   }
   if (std::strcmp(argv[1], "schema") == 0) return tell_schema();

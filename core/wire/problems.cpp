@@ -9,7 +9,7 @@ namespace twinround {
 namespace {
 
 constexpr std::string_view kQuestions =
-    "plan | adjust | place | found | stripes | supply | weeks | roster | odd | link";
+    "plan | adjust | place | found | stripes | supply | weeks | roster | odd | drive | link";
 
 Problem of_text(const std::string& pointer, const char* code, std::string message) {
   return {pointer, code, {}, {}, std::move(message)};

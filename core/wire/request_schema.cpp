@@ -71,10 +71,24 @@ void write_size_of_scale(JsonWriter& json) {
   write_size_bound(json, "maximum", kOtherSizes.max);
 }
 
+// {"if": {"properties": {"who": {"const": "child"}}}, "then": {"required": ["ageYears"]}}
+void write_age_of_children(JsonWriter& json) {
+  json.key("if").open_object();
+  json.key("properties").open_object();
+  json.key("who").open_object();
+  json.key("const").text("child");
+  json.close_object();
+  json.close_object();
+  json.close_object();
+  json.key("then");
+  write_requiring(json, {"ageYears"});
+}
+
 // What request_check asks of several fields together, inside a member of the request.
 void write_rules_of_members(JsonWriter& json, const Field& field) {
   if (field.pointer == "/foot") write_measured_or_shoe(json);
   if (field.pointer == "/foot/shoe") write_size_of_scale(json);
+  if (field.pointer == "/drive/groups/*") write_age_of_children(json);
   if (field.pointer == "/swatch/readings") {
     json.key("contains");
     write_requiring(json, {"rounds", "heightMm"});

@@ -1,7 +1,9 @@
 #include "caution_codes.h"
+#include "drive_fields.h"
 #include "field_schema.h"
 #include "line_writer.h"
 #include "odd_question.h"
+#include "problem_codes.h"
 #include "request_schema.h"
 #include "roster_question.h"
 #include "schema_parts.h"
@@ -54,6 +56,13 @@ void write_class_schema(JsonWriter& json) {
   json.key("oddRequest");
   write_request_schema(json, seat_fields());
   write_answer(json, "odd", "What is odd about one pair", odd_reply_fields());
+  json.key("driveRequest");
+  write_request_schema(json, drive_request_fields());
+  write_answer(json, "drive", "Sizes for many feet", drive_reply_fields(),
+               {"No sizes, and why", "Something wrong with the request for many feet",
+                joined(kProblemCodes, kDriveCodes)});
+  write_note(json, "driveCaution", "Something that must not go unsaid about many feet",
+             kDriveCautionCodes);
 }
 
 }  // namespace twinround
