@@ -33,7 +33,7 @@ import {
   listenMoments,
   listenPrinting,
   listenShelf,
-  makeSheet,
+  pagesFor,
   pointToLink,
   say,
   serveWorkings,
@@ -228,7 +228,10 @@ function start() {
   );
 
   serveWorkings(document);
-  listenPrinting(document, () => makeSheet(document, drawn, addressNow()));
+  listenPrinting(
+    document,
+    pagesFor(document, () => drawn, { url: addressNow, counts: asking.atCounts }),
+  );
   listenForSaving(document, () => say(document, troubleText('notPainted')));
   listenHow(document);
   listenShelf(document, draw);

@@ -16,6 +16,7 @@ import { viewLesson } from './view/lesson.js';
 import { viewNote } from './view/note.js';
 import { viewOffline, viewUpdate } from './view/offline.js';
 import { viewPair } from './view/pair.js';
+import { viewPenSheet } from './view/pen_sheet.js';
 import { viewSentence } from './view/sentence.js';
 import { viewSheet } from './view/sheet.js';
 import { viewSocks } from './view/socks.js';
@@ -118,10 +119,21 @@ export function showOffline(document, offline) {
   fill(document, 'update', () => viewUpdate(maker(document), offline));
 }
 
-/** The sheet for paper, or nothing while a field is wrong. @param {Document} document @param {Showing | undefined} showing @param {string} url of the sock's link */
-export function makeSheet(document, showing, url) {
-  if (!showing || showing.problems.length > 0) return [];
-  return asNodes(document, viewSheet(maker(document), document, showing, url));
+/**
+ * The pages for paper; nothing is on them while a field is wrong.
+ * @param {Document} document @param {() => Showing | undefined} drawn
+ * @param {{ url: () => string, counts: () => Showing['plan'][] }} more the sock's link, and the sock at every count on offer
+ */
+export function pagesFor(document, drawn, { url, counts }) {
+  const h = maker(document);
+  const page = (/** @type {(showing: Showing) => Child[]} */ view) => () => {
+    const showing = drawn();
+    return showing && showing.problems.length === 0 ? asNodes(document, view(showing)) : [];
+  };
+  return {
+    sheet: page((showing) => viewSheet(h, document, showing, url())),
+    pen: page((showing) => viewPenSheet(h, showing, counts())),
+  };
 }
 
 /** What is the same for every plan, in whatever moment. @param {Document} document */

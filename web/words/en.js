@@ -13,6 +13,7 @@ export { lessonWords } from './en/lesson.js';
 export { socksWords } from './en/socks.js';
 export { alongWords } from './en/along.js';
 export { sheetWords } from './en/sheet.js';
+export { penWords } from './en/pen_sheet.js';
 export { stretchWords } from './en/stretch.js';
 export { guessWords, noteWords } from './en/note.js';
 export { buyWords } from './en/buy.js';

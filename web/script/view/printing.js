@@ -1,6 +1,8 @@
-// What comes out on paper: the sheet; in the shop the list; and the workings, where they are asked for.
+// What comes out on paper: pages made for it (the sheet and the like); in the shop the list; and the workings, where they
+// are asked for.
 
-/** @typedef {'sheet' | 'list' | 'workings'} Printed */
+/** @typedef {'sheet' | 'pen'} Page made for paper when it is wanted */
+/** @typedef {Page | 'list' | 'workings'} Printed */
 
 /** Every working open, until it is printed; the reader's own state comes back then. @param {Document} document */
 function openWorkings(document) {
@@ -16,11 +18,11 @@ function openWorkings(document) {
 }
 
 /**
- * The sheet is made when it is wanted, and gone after it: "beforeprint" and "afterprint" every browser tells,
+ * A page for paper is made when it is wanted, and gone after it: "beforeprint" and "afterprint" every browser tells,
  * whether the print came from here or from its own menu.
- * @param {Document} document @param {() => Node[]} makeSheet
+ * @param {Document} document @param {Record<Page, () => Node[]>} pages
  */
-export function listenPrinting(document, makeSheet) {
+export function listenPrinting(document, pages) {
   const page = document.documentElement;
   const view = document.defaultView;
   const place = document.querySelector('[data-view="sheet"]');
@@ -29,10 +31,14 @@ export function listenPrinting(document, makeSheet) {
       const isShop = page.getAttribute('data-moment') === 'buy';
       page.setAttribute('data-printing', isShop ? 'list' : 'sheet');
     }
-    if (page.getAttribute('data-printing') === 'sheet') place?.replaceChildren(...makeSheet());
+    const what = /** @type {Page} */ (page.getAttribute('data-printing'));
+    const isPage = Object.hasOwn(pages, what);
+    page.toggleAttribute('data-page', isPage);
+    if (isPage) place?.replaceChildren(...pages[what]());
   });
   view?.addEventListener('afterprint', () => {
     page.removeAttribute('data-printing');
+    page.removeAttribute('data-page');
     place?.replaceChildren();
   });
   document.addEventListener('click', ({ target }) => {
