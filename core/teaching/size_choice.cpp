@@ -183,7 +183,12 @@ SizeChoice Search::run(const Sizes& begin) {
     open.back().states[static_cast<std::size_t>(at)] = Settled::in;
   }
   for (const Branch& branch : open) put_aside = std::max(put_aside, branch.bound);
-  std::sort(best_.begin(), best_.end());
+  for (std::size_t i = 1; i < best_.size();
+       ++i) {  // a ready-made sort would be longer than the list
+    for (std::size_t at = i; at > 0 && best_[at] < best_[at - 1]; --at) {
+      std::swap(best_[at], best_[at - 1]);
+    }
+  }
   return {best_, aim_.best, std::max(aim_.best, put_aside)};
 }
 
