@@ -161,6 +161,16 @@ test('what a page of version 2 kept, begun and under a class’s settings, is th
   assert.equal(await page.locator('[data-key="aside"]').count(), 0);
 });
 
+test('what a page of version 3 kept, in the middle of a round, is there still', async () => {
+  const { page } = await open();
+  await leave(page, 'twinround/sock/1', keptBy(3));
+  assert.match(await page.textContent('.work-round'), /Round 58 of 119/);
+  assert.equal(await page.locator('.pass[aria-pressed="true"]').count(), 2);
+  assert.match(await page.textContent('.work-facts'), /timed over 2 rounds/);
+  await press(page, 'undo the last tap');
+  assert.equal(await page.locator('.pass[aria-pressed="true"]').count(), 1);
+});
+
 test('a full disk while an earlier page’s sock is brought over loses nothing', async () => {
   const { page } = await open({
     before: () => {

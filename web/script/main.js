@@ -26,6 +26,7 @@ import { beginning, isUntouched, reduce, startState, windowOf } from './state.js
 import {
   answerText,
   copiedText,
+  keepPassInSight,
   keepReadingOrder,
   keepScale,
   listenHow,
@@ -40,6 +41,7 @@ import {
   showChart,
   showKept,
   showMoment,
+  showNeedles,
   showOffline,
   showPlan,
   showTrouble,
@@ -165,11 +167,13 @@ function start() {
     if (action.type !== 'left') copied = undefined;
     const place = keeper.keep(state);
     if (place) {
-      state = reduce(state, { type: 'followed', place });
+      state = reduce(state, { type: 'followed', place, isLate: true });
       keeper.keep(state);
     }
     asking.ask(state, action.type === 'turned' ? undefined : before);
     draw();
+    if (action.type === 'begun' && state.started) showNeedles(document);
+    if (action.type === 'tapped') keepPassInSight(document);
     // A moment is said by its name; leaving a field, or coming back to the page, changes no answer.
     if (action.type === 'moment') clearTimeout(resting);
     else if (action.type !== 'left') sayLater(drawn);

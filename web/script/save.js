@@ -75,7 +75,7 @@ export function openKeeper(document) {
     badFile: '',
   };
 
-  const notes = openNotes(document, now);
+  const notes = openNotes(document, now, shelf);
 
   /** Mine, beside what another tab has made of the same sock. @param {State} state */
   function keepFork(state) {
@@ -132,7 +132,7 @@ export function openKeeper(document) {
         const theirs = keepOwn(state);
         if (theirs) return theirs;
       }
-      notes.take(state);
+      notes.take();
       return undefined;
     },
 
@@ -168,6 +168,7 @@ export function openKeeper(document) {
         store,
         shelf,
         visits,
+        notes,
         now,
         hands,
       });
@@ -195,7 +196,7 @@ export function openKeeper(document) {
         if (!button || button.getAttribute('aria-disabled') === 'true') return;
         does[button.getAttribute('data-kept') ?? '']?.(button.getAttribute('data-id') ?? '');
       });
-      notes.recall(hands.act);
+      notes.recall({ ...hands, turn: (id) => does.turn(id) });
       return { visit, endVisit, openFile };
     },
   };

@@ -25,7 +25,7 @@ import { swatchToe } from './state/toe_swatched.js';
  * @property {Lesson} lesson what a teacher's link is to say besides
  * @property {import('./state/begun.js').Begun} [started] what it was begun with, once it is on the needles
  * @property {number} [lapFrom] while rounds are timed: when the one in hand was begun, or 0
- * @property {boolean} [isFollowing] whether the place is one that another tab has come to
+ * @property {boolean} [isLate] whether the last tap was on a page that was behind another tab's
  * @property {import('./state/history.js').Past[]} past drafts that can be come back to, the last one last
  * @property {import('./state/history.js').Past[]} future drafts that were taken back
  * @property {boolean} isHeld whether the count is in the reader's hand: what she holds must not move
@@ -257,7 +257,7 @@ export function reduce(state, action) {
     return {
       ...state,
       ...knitOn({ started, lapFrom }, action),
-      isFollowing: action.type === 'followed',
+      isLate: action.type === 'followed' && action.isLate === true,
     };
   }
   if (action.type === 'undo') return undo(state);

@@ -46,6 +46,7 @@ export { listenPrinting } from './view/printing.js';
 export { listenShelf } from './view/shelf.js';
 export { keepReadingOrder } from './view/reading_order.js';
 export { answerText, troubleText } from './view/summary.js';
+export { keepPassInSight, showNeedles } from './view/needles_sight.js';
 export { sayPass } from './view/needles_spoken.js';
 export { listenStages } from './view/stages_list.js';
 export { serveWorkings } from './view/working_open.js';

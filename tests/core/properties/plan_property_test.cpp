@@ -47,6 +47,29 @@ TEST(EveryPlan, IsWholeOrItsProblemsAre) {
   EXPECT_GT(refused, 0);  // or nothing of this was tried
 }
 
+TEST(EveryPlan, IsTriedOnInTheRib) {
+  for_random_plans(kTimes, [](const PlanRequest&, const Plan& plan, Dice&) {
+    ASSERT_GT(plan.length.try_on.value(), static_cast<int>(plan.toe.counts.size()));
+    ASSERT_LE(plan.length.try_on, plan.length.total - plan.length.cuff);
+  });
+}
+
+TEST(EveryPlan, ServesItsOwnFootOrNobody) {
+  int served = 0;
+  for_random_plans(kTimes, [&](const PlanRequest&, const Plan& plan, Dice&) {
+    const double foot = plan.foot.length.value.mm();
+    const bool is_within = plan.girth_ease <= 1e-9 && plan.girth_ease >= 1 / 1.4 - 1 - 1e-9 &&
+                           plan.heel_use <= 0.85 + 1e-9 && plan.leg_fit.worst_use <= 0.85 + 1e-9;
+    ASSERT_EQ(plan.serves.has_value(), is_within);
+    if (!plan.serves) return;
+    ++served;
+    ASSERT_LE(plan.serves->from.mm(), foot + 1e-9);
+    ASSERT_GE(plan.serves->to.mm(), foot - 1e-9);
+    ASSERT_GT(plan.serves->from.mm(), 0);
+  });
+  EXPECT_GT(served, 0);
+}
+
 TEST(EveryPlan, IsMadeOfFiniteFigures) {
   for_random_plans(kTimes, [](const PlanRequest&, const Plan& plan, Dice&) {
     for (const double figure : {plan.gauge.stitches.per_mm(),

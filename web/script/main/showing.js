@@ -40,7 +40,7 @@ export function showingFor(good, { state, asking, scaleFor, copied, beside, need
     atHand: started && {
       place: started,
       isTimed: state.lapFrom !== undefined,
-      isFollowing: Boolean(state.isFollowing),
+      isLate: Boolean(state.isLate),
       isKept,
       told: asking.place(),
       wishes: needles.wishes(),

@@ -43,6 +43,7 @@ function filesOf({ document, shelf, now, hands }, turn) {
       });
       const last = opened[opened.length - 1];
       if (last) turn(last.id);
+      if (now.latest.started && last) hands.act({ type: 'moment', moment: 'knit' });
       now.opened = { count: opened.length, known: sheets.length - opened.length };
       now.badFile = opened.every(({ isKept }) => isKept) ? problem : 'no_room';
       hands.show();
@@ -52,7 +53,7 @@ function filesOf({ document, shelf, now, hands }, turn) {
 
 /** @param {Parts} parts */
 export function deedsOf(parts) {
-  const { document, store, shelf, now, hands } = parts;
+  const { document, store, shelf, now, hands, notes } = parts;
   const { act, show } = hands;
   const { turn, anew, visit, makeMine, leaveVisit } = turnsOf(parts);
   const files = filesOf(parts, turn);
@@ -68,6 +69,7 @@ export function deedsOf(parts) {
     }
     now.removed.push({ id, state });
     shelf.remove(id);
+    notes.forget(id);
     now.turned.delete(id);
     if (!isOnPage) return show();
     now.question = undefined;

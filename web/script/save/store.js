@@ -18,19 +18,31 @@ function memory() {
   };
 }
 
+/** @param {Storage} area */
+function isWritable(area) {
+  const probe = `${root}probe`;
+  try {
+    area.setItem(probe, '1');
+    area.removeItem(probe);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
 /** @param {Window} view @returns {Area | undefined} */
 function areaOf(view) {
   try {
     const area = view.localStorage;
-    // A store may be there to be read and refuse to be written.
-    const probe = `${root}probe`;
-    area.setItem(probe, '1');
-    area.removeItem(probe);
+    const names = () => Object.keys(area);
+    // A store may be there to be read and refuse to be written: of no use then, but where something is kept. That a full
+    // disk still gives, and lets a text be written over by one as long.
+    if (!isWritable(area) && !names().some((name) => name.startsWith(root))) return undefined;
     return {
       getItem: (name) => area.getItem(name),
       setItem: (name, text) => area.setItem(name, text),
       removeItem: (name) => area.removeItem(name),
-      names: () => Object.keys(area),
+      names,
     };
   } catch {
     return undefined;

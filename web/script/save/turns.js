@@ -10,6 +10,7 @@ import { rememberSock } from './tab.js';
  * @property {ReturnType<typeof import('./store.js').openStore>} store
  * @property {ReturnType<typeof import('./shelf.js').openShelf>} shelf
  * @property {ReturnType<typeof import('./visit.js').openVisits>} visits
+ * @property {ReturnType<typeof import('./notes.js').openNotes>} notes
  * @property {import('../save.js').Now} now
  * @property {import('../save.js').Hands} hands
  */

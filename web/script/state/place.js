@@ -15,7 +15,7 @@ import { isRecord } from './shape.js';
 /** @typedef {import('./begun.js').Begun} Begun */
 
 export const passesOfRound = 4;
-const most = { trail: 12, laps: 9 };
+const most = { trail: 12, laps: 9, rounds: 2000 };
 
 // Nobody knits three stitches a second: a lap that says so is somebody catching up with her taps. A lap takes more than
 // its two turns, and none takes a day.
@@ -73,7 +73,9 @@ export const roomFor = (place) =>
 const stepsOf = ({ round, pass }) => round * passesOfRound + pass;
 
 /** @param {Begun} begun */
-const lastStep = ({ reply }) => reply.plan.totalRounds * passesOfRound;
+const lastStep = ({ reply }) =>
+  // What was kept may have been changed by hand; then the page shows today's plan, and its end.
+  passesOfRound * (isCount(reply.plan.totalRounds) ? reply.plan.totalRounds : most.rounds);
 
 /** Of other rules the sock may have become shorter than it is knit. @param {Begun} begun @returns {Begun} */
 export const withinPlan = (begun) =>
@@ -100,7 +102,9 @@ const goTo = (begun, step) => moved(begun, step, [...begun.trail, stepsOf(begun)
 /** Stitches of a round, from 0, of the pair. @param {Begun} begun @param {number} round */
 export function stitchesOfRound({ reply }, round) {
   let done = 0;
-  for (const span of reply.plan.rounds) {
+  for (const span of isRecord(reply.plan) && Array.isArray(reply.plan.rounds)
+    ? reply.plan.rounds
+    : []) {
     done += span.rounds;
     if (round < done) return 2 * span.stitches;
   }
@@ -121,8 +125,9 @@ function withLap(begun, seconds) {
 /**
  * @typedef {{ type: 'tapped', now: number } | { type: 'untapped' } | { type: 'tap undone' }
  *   | { type: 'placed', round: number, pass: number }
- *   | { type: 'followed', place: Place }
- *   | { type: 'timed', isOn: boolean, now: number }} PlaceAction `now` in milliseconds
+ *   | { type: 'followed', place: Place, isLate?: boolean }
+ *   | { type: 'timed', isOn: boolean, now: number }} PlaceAction `now` in milliseconds;
+ *   `isLate`: the reader has tapped on a page that was behind
  */
 
 /** @typedef {{ started: Begun, lapFrom?: number }} Knitting `lapFrom`: when the round in hand was begun; 0 where that is not known; nothing while no round is timed */

@@ -1,5 +1,5 @@
 // What is knit, to look it up: the toe round by round, the rib, the ankle, the cuff.
-import { formatPercent } from '../units.js';
+import { formatCount, formatPercent } from '../units.js';
 import { drawingWords, keptWords, planWords } from '../../words/en.js';
 import { figuresIn } from './figures.js';
 import { guessMark } from './guess.js';
@@ -57,16 +57,24 @@ function cuff(h, showing) {
 }
 
 /** From here on it is on her needles; and the way back, at the same place. @param {Make} h @param {Showing} showing */
-export function beginIt(h, { isBegun, problems, examples }) {
+export function beginIt(h, { isBegun, problems, examples, place }) {
+  const back = keptButton(h, 'notBegun', keptWords.notBegun);
+  // Twenty evenings are not put at stake by one tap beside another button.
+  if (place && place.round + place.pass > 0)
+    return h(
+      'details',
+      { class: 'fold', 'data-key': 'not-begun' },
+      h('summary', {}, keptWords.notBegun, '?'),
+      h('p', {}, keptWords.placeForgotten(formatCount(place.round + 1))),
+      h('p', { class: 'print-it' }, back),
+    );
   const said = isBegun
     ? keptWords.begun
     : examples.length > 0 && keptWords.stillExample(examples.join(', '));
   return h(
     'p',
     { class: 'print-it' },
-    isBegun
-      ? keptButton(h, 'notBegun', keptWords.notBegun)
-      : keptButton(h, 'begin', keptWords.begin, { isOn: problems.length === 0 }),
+    isBegun ? back : keptButton(h, 'begin', keptWords.begin, { isOn: problems.length === 0 }),
     said && h('span', { class: 'aside' }, said),
   );
 }

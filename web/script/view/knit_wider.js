@@ -1,5 +1,4 @@
 // The leg grows wider: each widening round, the rib it leaves, and the other way out.
-import { ribTrack } from '../draw/rib_track.js';
 import { formatCount } from '../units.js';
 import { buyWords, drawingWords, perWords, planWords } from '../../words/en.js';
 import { figuresIn, writeNamed, writeNeedle } from './figures.js';
@@ -114,19 +113,19 @@ function largerNeedle(h, { plan, system }) {
   );
 }
 
-/** What has to be made, and how: only what these rounds do. @param {Plan} plan */
-export function sayMakes(plan) {
+/** What the rounds that widen make, or one of them. @param {Plan} plan @param {Span[]} [rounds] */
+export function makesOf(plan, rounds = wideningsOf(plan).map(({ widening }) => widening)) {
   const made = new Set(
-    [false, true]
-      .flatMap((isSecond) => ribTrack(plan, isSecond))
-      .filter(({ before }) => before)
-      .flatMap(({ line }) => plan.lines[line].halves.flat())
+    rounds
+      .flatMap(({ line, secondLine = line }) => [line, secondLine])
+      .flatMap((line) => plan.lines[line].halves.flat())
       .map(([work]) => work),
   );
-  return ['m1p', 'm1l', 'm1r']
-    .filter((work) => made.has(/** @type {any} */ (work)))
-    .map((work) => words.made[work]);
+  return /** @type {const} */ (['m1p', 'm1l', 'm1r']).filter((work) => made.has(work));
 }
+
+/** What has to be made, and how. @param {ReturnType<typeof makesOf>} makes */
+export const sayMakes = (makes) => makes.map((work) => words.made[work]);
 
 /** Each part by itself, to stand beside the others. @param {Make} h @param {Showing} showing */
 export function knitWider(h, showing) {
@@ -148,7 +147,7 @@ export function knitWider(h, showing) {
           plan.widening.stages.length,
         ),
       ),
-      sayMakes(plan).map((text) => h('p', {}, text)),
+      sayMakes(makesOf(plan)).map((text) => h('p', {}, text)),
       h('p', {}, words.then(drawingWords.rounds(plan.widening.rounds))),
     ),
     ...wideningsOf(plan).map((stage) => h('div', {}, stagePart(h, showing, stage))),

@@ -14,7 +14,7 @@ import { sayStage } from './stages_say.js';
  * @typedef {object} AtHand
  * @property {import('../state/place.js').Place} place
  * @property {boolean} isTimed whether rounds are timed
- * @property {boolean} isFollowing whether another tab has come here
+ * @property {boolean} isLate whether the last tap was on a page that was behind another tab's
  * @property {boolean} isKept whether the browser keeps anything
  * @property {any} [told] what the core says of the place
  * @property {import('../needles.js').Wishes} wishes
@@ -138,7 +138,7 @@ function viewWishes(h, { wishes, device, isTimed }) {
 /** @param {Make} h @param {Showing} showing @param {AtHand} atHand */
 export function viewNeedles(h, showing, atHand) {
   const { plan } = showing;
-  const { place, isFollowing, isKept } = atHand;
+  const { place, isLate, isKept } = atHand;
   const stage = sayStage(showing, place.round);
   const run = runAt(plan, place.round);
   const part = partsOf(plan).find((one) => place.round < one.from + one.rounds);
@@ -156,7 +156,7 @@ export function viewNeedles(h, showing, atHand) {
           ]
         : h('b', {}, words.done),
     ),
-    isFollowing && h('p', { class: 'work-note', role: 'status' }, words.elsewhere),
+    isLate && h('p', { class: 'work-note', role: 'status' }, words.elsewhere),
     !isKept && h('p', { class: 'work-note' }, words.notKept),
     stage !== '' && h('p', { class: 'work-stage' }, stage),
     run && viewPasses(h, showing, run, atHand),

@@ -13,7 +13,7 @@ import { figuresIn, writeNeedle } from './figures.js';
 import { takesIn } from './give_or_take.js';
 import { explainRing, guessMark } from './guess.js';
 import { spansOf, ribTable, sayRibLead } from './knit_rib.js';
-import { sayMakes, stagePart, wideningsOf } from './knit_wider.js';
+import { makesOf, sayMakes, stagePart, wideningsOf } from './knit_wider.js';
 import { saySocks } from './lines.js';
 import { viewStanding } from './page_state.js';
 import { lyingPair } from './pair_lying.js';
@@ -75,7 +75,7 @@ function wider(h, showing) {
   if (!isWidened(plan)) return [];
   return [
     h('h3', {}, words.widerTitle),
-    h('p', {}, sayMakes(plan).join(' ')),
+    h('p', {}, sayMakes(makesOf(plan)).join(' ')),
     ...wideningsOf(plan).map((one) =>
       h('div', { class: 'stage-told' }, stagePart(h, showing, one, true)),
     ),

@@ -4,13 +4,14 @@ import { profileOf, sizeSock } from '../draw/profile.js';
 import { ribTrack } from '../draw/rib_track.js';
 import { purlBands } from '../draw/ribs.js';
 import { svg, write } from '../draw/svg.js';
+import { formatCount } from '../units.js';
 import { socksWords as words } from '../../words/en.js';
 import { knitLength } from './both_socks.js';
 import { keptButton } from './kept_button.js';
 
 /** @typedef {import('./showing.js').Plan} Plan */
 /** @typedef {import('./dom.js').Make} Make */
-/** @typedef {{ id: string, isOpen: boolean, sheet: { name: string, started?: unknown }, plan?: Plan }} Sock `plan`: none while something in it is to be mended */
+/** @typedef {{ id: string, isOpen: boolean, sheet: { name: string, started?: { round: number } }, plan?: Plan }} Sock `plan`: none while something in it is to be mended */
 
 const [wide, tall] = [96, 40];
 
@@ -64,7 +65,11 @@ export function viewSocks(h, document, socks) {
         'span',
         { class: 'said' },
         h('strong', {}, name),
-        h('span', { class: 'aside' }, comesTo + (sheet.started ? words.begun : '')),
+        h(
+          'span',
+          { class: 'aside' },
+          comesTo + (sheet.started ? words.begun(formatCount(sheet.started.round + 1)) : ''),
+        ),
       ),
       isOpen
         ? h('span', { class: 'aside' }, words.here)

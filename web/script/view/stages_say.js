@@ -2,8 +2,8 @@
 import { formatCount } from '../units.js';
 import { planWords, stagesWords as words } from '../../words/en.js';
 import { figuresIn } from './figures.js';
-import { sayCrossing, sayMakes, wideningsOf } from './knit_wider.js';
-import { movesOf, wayOf } from './stages.js';
+import { makesOf, sayCrossing, sayMakes, wideningsOf } from './knit_wider.js';
+import { movesOf, wayOf } from './stages_rib.js';
 
 /**
  * What comes before a round, or is done in it, told beside its lines; '' for a round like the one before.
@@ -25,7 +25,7 @@ export function sayStage({ plan, system }, round) {
     ...(wider
       ? [
           words.wider.say(formatCount(wider.stage.stitches)),
-          ...sayMakes(plan),
+          ...sayMakes(makesOf(plan, [wider.widening])),
           wider.stage.crossing ? sayCrossing(plan, wider.stage.crossing) : '',
         ]
       : []),

@@ -22,6 +22,8 @@ export const keptWords = {
   begin: 'I have cast on: begin this sock',
   stillExample: (/** @type {Text} */ parts) => `Still the example’s, not yours: ${parts}.`,
   notBegun: 'not begun after all',
+  placeForgotten: (/** @type {string} */ round) =>
+    `You are in round ${round}: that place is forgotten, and the numbers can be changed again.`,
   another: 'another sock from this one',
   removed: (/** @type {Text} */ name) => `Removed: ${name.trim() || 'a sock without a name'}.`,
   putBack: 'put it back',

@@ -7,7 +7,7 @@ export const socksWords = {
   comesTo: (/** @type {Text} */ stitches, /** @type {Text} */ rounds) =>
     `${stitches} stitches, ${rounds} rounds`,
   unfinished: 'not a plan yet',
-  begun: ', begun',
+  begun: (/** @type {string} */ round) => `, begun, in round ${round}`,
   here: 'on the page',
   open: 'open',
   openNamed: (/** @type {Text} */ name) => `open ${name}`,

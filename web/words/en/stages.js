@@ -86,7 +86,7 @@ export const stagesWords = {
   tryOn: {
     title: 'Try both on',
     text: (/** @type {Text} */ length) =>
-      `At ${length} each sock reaches past the heel. Run a lifeline through every stitch of both, take the needle out of both, and draw each sock on past the heel: it passes without straining, and its toe sits.`,
+      `At ${length} each sock reaches past the heel. Run a lifeline through every stitch of both, take the needle out of both, and draw each sock on past the heel: it should pass without straining the thread.`,
     say: 'Before this round: put in a lifeline and try both on past the heel.',
   },
   leg: {

@@ -17,8 +17,8 @@ export const widerWords = {
     }, up to ${to}. The ribs go on unbroken, only broader, and keep stepping as before.`,
   made: /** @type {Record<string, Text>} */ ({
     m1p: 'M1P (make one purlwise): lift the strand between the needles from back to front and purl its front leg.',
-    m1l: 'M1L: lift it from front to back and knit its back leg.',
-    m1r: 'M1R: lift it from back to front and knit its front leg.',
+    m1l: 'M1L: lift the strand from front to back and knit its back leg.',
+    m1r: 'M1R: lift the strand from back to front and knit its front leg.',
   }),
   stage: (/** @type {Text} */ rib, /** @type {Text} */ n) => `To ${rib}, ${n} stitches`,
   at: (
