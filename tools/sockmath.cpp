@@ -15,9 +15,9 @@ constexpr int kAnswered = 0;
 constexpr int kRefused = 1;
 constexpr int kMisuse = 2;
 
-// A little over the most that the core reads (320 KiB, of a sock in the making): enough for the
-// core itself to say that it is too long, and no reason to hold a whole film in memory.
-constexpr std::size_t kMostRead = 329728;  // 322 KiB
+// A little over the most that the core reads (1 MiB, of a class): enough for the core itself to say
+// that it is too long, and no reason to hold a whole film in memory.
+constexpr std::size_t kMostRead = 1050624;  // 1026 KiB
 
 constexpr const char* kUsage =
     "usage: sockmath plan < request.json   the plan of a pair of socks, as JSON\n"
@@ -25,6 +25,11 @@ constexpr const char* kUsage =
     "       sockmath found < seen.json     the round found again from what is seen, as JSON\n"
     "       sockmath adjust < sock.json    the same with what is measured on the needles, as JSON\n"
     "       sockmath stripes < sock.json   stripes and leftovers on a pair, as JSON\n"
+    "       sockmath supply < class.json   one pair for every yarn by every size of a class\n"
+    "       sockmath weeks < class.json    how far each pair comes in each meeting\n"
+    "       sockmath roster < class.json   a class seat by seat, and what it takes together\n"
+    "       sockmath odd < request.json    what is odd about a pair, the most harmful first\n"
+    "       sockmath drive < feet.json     sizes for many feet that nobody has measured\n"
     "       sockmath link < sheet.json     a sheet made into a link, or a link opened, as JSON\n"
     "       sockmath schema                the JSON Schema of requests and replies\n"
     "exit:  0 answered, 1 refused (the reply names the problems), 2 misuse\n";
@@ -75,7 +80,8 @@ int tell_schema() {
 
 int main(int argc, char** argv) {
   if (argc != 2) return misuse();
-  for (const char* question : {"plan", "adjust", "place", "found", "stripes", "link"}) {
+  for (const char* question : {"plan", "adjust", "place", "found", "stripes", "supply", "weeks",
+                               "roster", "odd", "drive", "link"}) {
     if (std::strcmp(argv[1], question) == 0) return tell(question);
   }
   if (std::strcmp(argv[1], "schema") == 0) return tell_schema();

@@ -1,5 +1,4 @@
-// Figures inside the core's plain English messages: SI, rounded for reading. Private to this
-// folder.
+// Figures inside the core's plain English messages: SI, rounded for reading. For nothing else.
 #pragma once
 
 #include <string>

@@ -172,6 +172,14 @@ struct Plan {
   std::vector<Working> working;
 };
 
+// The gauge that a plan would be computed with, and the widest one stitch goes: what there is to
+// know before there is a foot. Refused as a plan is for swatch and label.
+struct FabricInHand {
+  Gauge gauge;
+  Length widest_stitch;
+};
+Result<FabricInHand> fabric_in_hand(const PlanRequest& request);
+
 // Every problem at once, or the plan. The request's own ranges are the caller's to check (core/wire
 // does); what only the computation can tell (a count, a length, a foot out of range) is refused
 // here.

@@ -111,4 +111,12 @@ Result<FabricFigures> plan_fabric(const PlanRequest& request) {
   return fabric;
 }
 
+Result<FabricInHand> fabric_in_hand(const PlanRequest& request) {
+  const Result<FabricFigures> fabric = plan_fabric(request);
+  std::vector<Problem> problems = fabric.problems();
+  if (const auto stretch = stretch_problem(request.swatch)) problems.push_back(*stretch);
+  if (!problems.empty()) return problems;
+  return FabricInHand{fabric.value().gauge, fabric.value().widest};
+}
+
 }  // namespace twinround

@@ -5,16 +5,22 @@
 
 #include "adjust_reader.h"
 #include "adjust_writer.h"
+#include "drive_reader.h"
+#include "drive_writer.h"
 #include "envelope.h"
 #include "found_question.h"
 #include "link_reader.h"
 #include "link_writer.h"
+#include "odd_question.h"
 #include "place_question.h"
 #include "plan.h"
 #include "plan_writer.h"
 #include "problems.h"
 #include "request_reader.h"
+#include "roster_question.h"
 #include "stripes_answer.h"
+#include "supply_question.h"
+#include "weeks_question.h"
 
 namespace twinround {
 namespace {
@@ -51,6 +57,15 @@ std::string answer_adjust(std::string_view text) {
   });
 }
 
+std::string answer_drive(std::string_view text) {
+  const Result<DriveRequest> request = read_drive_request(text);
+  if (!request.ok()) return refused(request.problems());
+  const Result<Drive> drive = plan_drive(request.value());
+  if (!drive.ok()) return refused(drive.problems());
+
+  return answered("drive", [&](JsonWriter& json) { write_drive(json, drive.value()); });
+}
+
 }  // namespace
 
 std::string answer(std::string_view question, std::string_view text) {
@@ -60,6 +75,11 @@ std::string answer(std::string_view question, std::string_view text) {
   if (question == "found") return answer_found(text);
   if (question == "adjust") return answer_adjust(text);
   if (question == "stripes") return answer_stripes(text);
+  if (question == "supply") return answer_supply(text);
+  if (question == "weeks") return answer_weeks(text);
+  if (question == "roster") return answer_roster(text);
+  if (question == "odd") return answer_odd(text);
+  if (question == "drive") return answer_drive(text);
   return refused({unknown_question()});
 }
 

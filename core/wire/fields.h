@@ -19,7 +19,7 @@ enum class Kind {
   yes_no,
   word,   // one of `words`
   text,   // replies only: any text
-  named,  // replies only: described by the schema's definition called `words`
+  named,  // described by the schema's definition called `words`; in a request an object
 };
 
 enum class Need {

@@ -80,7 +80,8 @@ class Events final : public nlohmann::json_sax<json> {
 
   bool start_object(std::size_t /*size*/) override { return open(JsonKind::object); }
   bool key(string_t& name) override {
-    const Level& around = levels_.back();
+    Level& around = levels_.back();
+    ++around.items;
     const std::string step = escape_step(name);
     pointer_.resize(around.pointer_size);
     pointer_ += '/';
@@ -147,6 +148,7 @@ class Events final : public nlohmann::json_sax<json> {
     TextValue value;
     value.field = next_;
     value.item = item_;
+    value.place = levels_.empty() ? 0 : levels_.back().items - 1;
     value.kind = kind;
     read_.values.push_back(std::move(value));
     return &read_.values.back();
@@ -178,8 +180,9 @@ class Events final : public nlohmann::json_sax<json> {
       read_.broken = too_deep(pointer_);
       return false;
     }
-    // What stands where another kind belongs is told as a whole and not looked into.
-    const bool fits = next_ && json_kind(next_->kind) == kind;
+    // What stands where another kind belongs is told as a whole and not looked into; what another
+    // table describes is left to it.
+    const bool fits = next_ && json_kind(next_->kind) == kind && next_->kind != Kind::named;
     const std::size_t own = read_.values.empty() ? 0 : read_.values.size() - 1;
     levels_.push_back(
         {fits ? next_ : nullptr, item_, kind == JsonKind::list, 0, pointer_.size(), own, {}});
@@ -207,6 +210,7 @@ class Events final : public nlohmann::json_sax<json> {
 JsonKind json_kind(Kind kind) {
   switch (kind) {
     case Kind::object:
+    case Kind::named:
       return JsonKind::object;
     case Kind::list:
       return JsonKind::list;
@@ -217,7 +221,6 @@ JsonKind json_kind(Kind kind) {
       return JsonKind::yes_no;
     case Kind::word:
     case Kind::text:
-    case Kind::named:
       break;
   }
   return JsonKind::text;

@@ -28,6 +28,7 @@ struct TextValue {
   std::string text;       // of a text where the field is a word or a text
   bool repeated = false;  // the key came again; the later values are not looked at
   int items = 0;          // of a list; those past the field's most are counted but not looked at
+  int place = 0;          // which of the values of the object or list around it, from 0
 };
 
 // A key that the contract does not have. Nothing below it is looked at.
@@ -48,8 +49,9 @@ struct ReadText {
   std::optional<double> number_at(std::string_view field_pointer, int item = 0) const;
 };
 
-// Takes any bytes. Time and memory are linear in them, and nothing recurses. Precondition: the
-// table's first row is that of "", and no list stands in another one.
+// Takes any bytes. Time and memory are linear in them, and nothing recurses. What stands at a field
+// of Kind::named is not looked into. Precondition: the table's first row is that of "", and no list
+// stands in another one.
 ReadText read_json(std::string_view text, std::span<const Field> table,
                    std::size_t most_bytes = kMostBytes);
 

@@ -2,15 +2,19 @@
 
 namespace twinround {
 
+void write_note_members(JsonWriter& json, const Problem& problem) {
+  json.key("field").text(problem.field);
+  json.key("code").text(problem.code);
+  for (const Number& number : problem.numbers) json.key(number.name).real(number.value);
+  for (const Word& word : problem.words) json.key(word.name).text(word.value);
+  json.key("message").text(problem.message);
+}
+
 void write_problems(JsonWriter& json, const std::vector<Problem>& problems) {
   json.open_list();
   for (const Problem& problem : problems) {
     json.open_object();
-    json.key("field").text(problem.field);
-    json.key("code").text(problem.code);
-    for (const Number& number : problem.numbers) json.key(number.name).real(number.value);
-    for (const Word& word : problem.words) json.key(word.name).text(word.value);
-    json.key("message").text(problem.message);
+    write_note_members(json, problem);
     json.close_object();
   }
   json.close_list();

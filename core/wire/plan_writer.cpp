@@ -2,6 +2,7 @@
 
 #include <string>
 
+#include "needle_writer.h"
 #include "note_writer.h"
 #include "round_writer.h"
 #include "served_writer.h"
@@ -33,15 +34,6 @@ const char* word_of(Lean lean) {
       break;
   }
   return "mirrored";
-}
-
-// mm, us, uk; a name only where the charts have one.
-void write_needle_name(JsonWriter& json, const NeedleName& name) {
-  const std::string us = name.us;
-  const std::string uk = name.uk;
-  json.key("mm").real(name.diameter.mm());
-  if (!us.empty()) json.key("us").text(us);
-  if (!uk.empty()) json.key("uk").text(uk);
 }
 
 // Each reading's own gauge, so that its scatter can be drawn.

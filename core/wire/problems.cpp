@@ -8,7 +8,8 @@
 namespace twinround {
 namespace {
 
-constexpr std::string_view kQuestions = "plan | adjust | place | found | stripes | link";
+constexpr std::string_view kQuestions =
+    "plan | adjust | place | found | stripes | supply | weeks | roster | odd | drive | link";
 
 Problem of_text(const std::string& pointer, const char* code, std::string message) {
   return {pointer, code, {}, {}, std::move(message)};
@@ -22,6 +23,7 @@ Problem of_field(const Field& field, int item, const char* code, const std::stri
 const char* name_of(Kind kind) {
   switch (kind) {
     case Kind::object:
+    case Kind::named:
       return "object";
     case Kind::list:
       return "list";
@@ -34,7 +36,6 @@ const char* name_of(Kind kind) {
     case Kind::word:
       return "word";
     case Kind::text:
-    case Kind::named:
       break;
   }
   return "value";
@@ -43,6 +44,7 @@ const char* name_of(Kind kind) {
 const char* with_article(Kind kind) {
   switch (kind) {
     case Kind::object:
+    case Kind::named:
       return "an object { }";
     case Kind::list:
       return "a list [ ]";
@@ -55,7 +57,6 @@ const char* with_article(Kind kind) {
     case Kind::word:
       return "a word in quotes";
     case Kind::text:
-    case Kind::named:
       break;
   }
   return "a value";

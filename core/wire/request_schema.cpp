@@ -2,8 +2,8 @@
 
 #include <initializer_list>
 #include <string_view>
+#include <vector>
 
-#include "adjust_fields.h"
 #include "field_schema.h"
 #include "fields.h"
 #include "stripes_fields.h"
@@ -71,11 +71,24 @@ void write_size_of_scale(JsonWriter& json) {
   write_size_bound(json, "maximum", kOtherSizes.max);
 }
 
-// What request_check asks of several fields together.
-void write_rules(JsonWriter& json, const Field& field) {
-  if (field.pointer.empty()) write_swatch_or_category(json);
+// {"if": {"properties": {"who": {"const": "child"}}}, "then": {"required": ["ageYears"]}}
+void write_age_of_children(JsonWriter& json) {
+  json.key("if").open_object();
+  json.key("properties").open_object();
+  json.key("who").open_object();
+  json.key("const").text("child");
+  json.close_object();
+  json.close_object();
+  json.close_object();
+  json.key("then");
+  write_requiring(json, {"ageYears"});
+}
+
+// What request_check asks of several fields together, inside a member of the request.
+void write_rules_of_members(JsonWriter& json, const Field& field) {
   if (field.pointer == "/foot") write_measured_or_shoe(json);
   if (field.pointer == "/foot/shoe") write_size_of_scale(json);
+  if (field.pointer == "/drive/groups/*") write_age_of_children(json);
   if (field.pointer == "/swatch/readings") {
     json.key("contains");
     write_requiring(json, {"rounds", "heightMm"});
@@ -93,14 +106,23 @@ void write_stripes_rules(JsonWriter& json, const Field& field) {
   if (field.pointer == "/leftovers/lots/*") write_any_of(json, {"m", "g"});
 }
 
-}  // namespace
-
-void write_request_schema(JsonWriter& json) {
-  write_field_schema(json, request_fields(), &write_rules);
+void write_rules(JsonWriter& json, const Field& field) {
+  if (field.pointer.empty()) write_swatch_or_category(json);
+  write_rules_of_members(json, field);
 }
 
-void write_adjust_request_schema(JsonWriter& json) {
-  write_field_schema(json, adjust_request_fields(), &write_rules);
+}  // namespace
+
+void write_request_schema(JsonWriter& json, std::span<const Field> table) {
+  write_field_schema(json, table, &write_rules);
+}
+
+void write_part_schema(JsonWriter& json, std::span<const Field> table) {
+  std::vector<Field> part(table.begin(), table.end());
+  for (Field& field : part) {
+    if (parent_pointer(field.pointer).empty()) field.need = Need::optional;
+  }
+  write_field_schema(json, part, &write_rules_of_members);
 }
 
 void write_stripes_request_schema(JsonWriter& json) {

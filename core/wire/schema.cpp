@@ -1,23 +1,20 @@
 #include "schema.h"
 
 #include <span>
+#include <string>
 #include <string_view>
-#include <vector>
 
-#include "adjust_fields.h"
 #include "caution_codes.h"
 #include "field_schema.h"
-#include "found_fields.h"
 #include "json_indent.h"
 #include "json_writer.h"
 #include "link_fields.h"
 #include "link_problems.h"
-#include "place_question.h"
 #include "problem_codes.h"
 #include "reply_fields.h"
 #include "request_schema.h"
 #include "schema_parts.h"
-#include "stripes_fields.h"
+#include "schema_questions.h"
 #include "working_codes.h"
 
 namespace twinround {
@@ -59,32 +56,6 @@ void write_run(JsonWriter& json) {
   json.close_object();
 }
 
-// What is asked of a sock that is being knit.
-void write_making_questions(JsonWriter& json) {
-  json.key("placeRequest");
-  write_field_schema(json, place_request_fields(), nullptr);
-  write_answer(json, "place", "Where a pair in the making stands", place_reply_fields(),
-               {"No place, and why", "Something wrong with a sock in the making",
-                joined(kProblemCodes, kPlaceCodes)});
-  json.key("foundRequest");
-  write_field_schema(json, found_request_fields(), nullptr);
-  write_answer(
-      json, "found", "The round found again", found_reply_fields(),
-      {"Not found, and why", "Something that cannot be seen", joined(kProblemCodes, kFoundCodes)});
-  json.key("adjustRequest");
-  write_adjust_request_schema(json);
-  write_answer(json, "adjust", "What the sock on the needles comes to", adjust_reply_fields(),
-               {"No way to go on, and why", "Something wrong with what was measured or planned",
-                joined(kProblemCodes, kAdjustCodes)});
-  json.key("stripesRequest");
-  write_stripes_request_schema(json);
-  write_answer(json, "stripes", "Stripes or leftovers on a pair", stripes_reply_fields(),
-               {"None, and why", "Something wrong with the stripes asked for",
-                joined(kProblemCodes, kStripesCodes)});
-  json.key("band");
-  write_field_schema(json, band_fields(), nullptr);
-}
-
 }  // namespace
 
 std::string schema_text() {
@@ -94,7 +65,7 @@ std::string schema_text() {
   json.key("title").text("Requests of the core's questions, and the replies to them");
   json.key("$defs").open_object();
   json.key("request");
-  write_request_schema(json);
+  write_request_schema(json, request_fields());
   write_reply(json, "reply", "answered", "refused");
   write_envelope(json, "answered", "A plan", "plan");
   write_envelope(json, "refused", "No plan, and why", "problems", "problem");
@@ -104,7 +75,8 @@ std::string schema_text() {
   write_note(json, "problem", "Something wrong with the request", kProblemCodes);
   write_note(json, "caution", "Something that must not go unsaid about a plan", kCautionCodes);
   write_working(json);
-  write_making_questions(json);
+  write_making_schema(json);
+  write_class_schema(json);
   json.key("linkRequest");
   write_field_schema(json, link_request_fields(), nullptr);
   write_answer(json, "link", "A link, made or opened", link_reply_fields(),

@@ -1,7 +1,6 @@
 #include "schema_parts.h"
 
 #include "field_schema.h"
-#include "fields.h"
 
 namespace twinround {
 
@@ -42,14 +41,16 @@ void write_reference(JsonWriter& json, const char* name) {
 
 }  // namespace
 
-void write_note(JsonWriter& json, const char* name, const char* about, Words codes) {
+void write_note(JsonWriter& json, const char* name, const char* about, Words codes, Words harms) {
   open_definition(json, name, about, "object");
   json.key("properties").open_object();
+  if (!harms.empty()) write_enum(json, "harm", "What it does, the worst first", harms);
   write_text(json, "field", "RFC 6901 pointer into the request; \"\" is the whole of it");
   write_enum(json, "code", "What it is", codes);
   write_text(json, "message", "A plain English sentence in SI units");
   json.close_object();
-  write_required(json, {"field", "code", "message"});
+  if (harms.empty()) write_required(json, {"field", "code", "message"});
+  if (!harms.empty()) write_required(json, {"harm", "field", "code", "message"});
   json.key("additionalProperties").open_object();
   json.key("description")
       .text("A number or a word that goes with the code; lengths are named ...Mm");

@@ -20,8 +20,10 @@ void write_list_of_words(JsonWriter& json, const char* key, Words words);
 void write_required(JsonWriter& json, std::initializer_list<std::string_view> names);
 void write_enum(JsonWriter& json, const char* name, const char* about, Words words);
 
-// Problems and cautions: the numbers and words that go with a code stand flat beside it.
-void write_note(JsonWriter& json, const char* name, const char* about, Words codes);
+// Problems and cautions: the numbers and words that go with a code stand flat beside it. `harms`
+// where each also says how it harms.
+void write_note(JsonWriter& json, const char* name, const char* about, Words codes,
+                Words harms = {});
 
 // `part` is what the envelope holds, the problems of kind `problem` where the question was refused.
 void write_envelope(JsonWriter& json, const char* name, const char* about, const char* part,

@@ -57,7 +57,8 @@ std::optional<NullMeaning> null_meaning(std::string_view token) {
   return std::nullopt;
 }
 
-// The place after the string that opens at `at`.
+}  // namespace
+
 std::size_t end_of_string(std::string_view text, std::size_t at) {
   for (++at; at < text.size(); ++at) {
     if (text[at] == '"') return at + 1;
@@ -65,8 +66,6 @@ std::size_t end_of_string(std::string_view text, std::size_t at) {
   }
   return text.size();
 }
-
-}  // namespace
 
 TokenScan scan_tokens(std::string_view text) {
   TokenScan scan;

@@ -2,6 +2,7 @@
 // rest can well be read.
 #pragma once
 
+#include <cstddef>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -18,5 +19,8 @@ struct TokenScan {
 };
 
 TokenScan scan_tokens(std::string_view text);
+
+// The place after the string that opens at `at`; the end of the text where it does not close.
+std::size_t end_of_string(std::string_view text, std::size_t at);
 
 }  // namespace twinround

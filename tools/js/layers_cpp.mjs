@@ -4,7 +4,10 @@ import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 
 // From the ground up: each may include those before it, never those after.
-const layers = ['base', 'facts', 'sock', 'knitting', 'wire', 'wasm'];
+const layers = ['base', 'facts', 'sock', 'knitting', 'teaching', 'wire', 'wasm'];
+
+// Built on the sock, each for its own question.
+const besideEachOther = new Set(['knitting', 'teaching']);
 
 // What the files of sock share: words, not workings.
 const vocabulary = new Set(['rib.h', 'line.h', 'tube.h']);
@@ -49,6 +52,8 @@ function indexHeaders(files, problems) {
 function whyNot({ file, layer }, header, headerLayer) {
   if (layers.indexOf(headerLayer) > layers.indexOf(layer))
     return `${layer} never looks up to ${headerLayer}`;
+  if (besideEachOther.has(layer) && besideEachOther.has(headerLayer) && layer !== headerLayer)
+    return `${layer} and ${headerLayer} do not know each other`;
   if (headerLayer !== layer || stemOf(file) === stemOf(header)) return undefined;
   if (layer === 'facts') return 'files of facts do not know each other';
   const composes = stemOf(file).startsWith('plan');

@@ -96,7 +96,7 @@ function nodeTests(folder, options) {
     });
 }
 
-const testLayers = ['base', 'facts', 'sock', 'knitting', 'wire'];
+const testLayers = ['base', 'facts', 'sock', 'knitting', 'teaching', 'wire'];
 
 /**
  * A suite `needs` builds; one that is `alone` uses all processors itself.

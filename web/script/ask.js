@@ -19,6 +19,10 @@ import { replyOfBegun, startState } from './state.js';
  * @property {boolean} [isRemade] whether a begun sock cannot be shown as it was begun
  */
 
+// On a sheet for a whole class: fewer go round no foot in the thickest yarn, more are for the finest.
+const leastOffered = 24;
+const mostOffered = 80;
+
 /** @param {Answer} answer @returns {Good} the plan that the page was delivered with */
 function askExample(answer) {
   const state = startState();
@@ -133,6 +137,21 @@ export function openAsking() {
 
     /** What there is to say of the place the sock is knit to. */
     place: () => (answer && good && !isStopped ? askPlace(answer, good) : undefined),
+
+    /** The sock at every count, both halves alike, that feet from a child's to a broad man's take. */
+    atCounts() {
+      if (!answer || !good) return [];
+      const { request, plan } = good;
+      const repeats = 2 * (plan.rib.knit + plan.rib.purl);
+      /** @type {import('./contract.js').Plan[]} */
+      const plans = [];
+      for (let stitchCount = repeats; stitchCount <= mostOffered; stitchCount += repeats) {
+        if (stitchCount < leastOffered) continue;
+        const reply = answer('plan', { ...request, stitchCount });
+        if (reply.ok) plans.push(reply.plan);
+      }
+      return plans;
+    },
 
     /** What was asked beside the plan, by question. @param {State} state @returns {Record<string, Beside>} */
     beside(state) {

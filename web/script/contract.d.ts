@@ -1342,6 +1342,874 @@ export type Band = {
   toShare: number;
 };
 
+/** What a plan is asked with. */
+export type PlanPart = {
+  /** Version of this request. */
+  version?: 1;
+  /** The swatch. */
+  swatch?: {
+    /** What the swatch is knit in; rib is the sock's own rib, relaxed. Default "stockinette". */
+    fabric?: "stockinette" | "rib";
+    /** Whether the swatch was washed and dried before it was measured. Default true. */
+    washed?: boolean;
+    /** Diameter of the swatch's needles (mm, in steps of 0.25). */
+    needleMm?: number;
+    /** Measurements of the swatch. */
+    readings: Array<{
+      /** Stitches counted over the width (stitches, in steps of 0.25). */
+      stitches: number;
+      /** Width over which the stitches were counted (mm, in steps of 0.5). */
+      widthMm: number;
+      /** Rounds or rows counted over the height (rounds, in steps of 0.25). */
+      rounds?: number;
+      /** Height over which the rounds were counted (mm, in steps of 0.5). */
+      heightMm?: number;
+    }>;
+    /** Width of the first reading pulled as far as hands pull it (mm, in steps of 0.5). */
+    stretchedWidthMm?: number;
+    /** Mass of the weighed swatch (g, in steps of 0.1). */
+    massG?: number;
+    /** Stitches in the weighed swatch (stitches, in steps of 1). */
+    massStitches?: number;
+  };
+  /** The yarn and its ball band. */
+  yarn?: {
+    /** Yarn weight category, 0 lace to 7 jumbo. */
+    category?: number;
+    /** Mass of one ball (g, in steps of 1). */
+    ballG?: number;
+    /** Length of yarn in one ball (m, in steps of 1). */
+    ballM?: number;
+    /** Another yarn to knit the same sock from, by its label. */
+    substitute?: {
+      /** Mass of one ball of it (g, in steps of 1). */
+      ballG: number;
+      /** Length of yarn in one ball of it (m, in steps of 1). */
+      ballM: number;
+    };
+  };
+  /** The foot, measured or by its shoe. */
+  foot?: {
+    /** Length of the foot, heel to longest toe (mm, in steps of 0.5). */
+    lengthMm?: number;
+    /** Girth round the ball of the foot (mm, in steps of 0.5). */
+    ballGirthMm?: number;
+    /** Girth round the heel and over the bend of the ankle (mm, in steps of 0.5). */
+    heelAnkleGirthMm?: number;
+    /** Girth of the ankle, above the bones (mm, in steps of 0.5). */
+    ankleGirthMm?: number;
+    /** Girth of the calf at its widest (mm, in steps of 0.5). */
+    calfGirthMm?: number;
+    /** A shoe size in place of a measured foot. */
+    shoe?: {
+      /** Scale of the shoe size. */
+      scale: "mondopoint" | "eu" | "us-men" | "us-women" | "uk";
+      /** Shoe size on its scale; mondopoint is the foot's length in mm (in steps of 0.5). */
+      size: number;
+    };
+    /** Whose foot it is, to estimate its girth from its length. */
+    body?: "woman" | "man" | "child";
+  };
+  /** Height of the sock's top edge above the floor (mm, in steps of 0.5). */
+  legHeightMm?: number;
+  /** Height of the straight cuff (mm, in steps of 0.5). Default 30. */
+  cuffMm?: number;
+  /** The rib and how it moves. */
+  rib?: {
+    /** Knit stitches in a repeat of the rib (stitches). Default 2. */
+    knit?: number;
+    /** Purl stitches in a repeat of the rib (stitches). Default 2. */
+    purl?: number;
+    /** Rounds between two moves of the rib by one stitch; 0 keeps it straight (rounds). Default 4. */
+    roundsPerShift?: number;
+    /** Which way the rib leans; mirrored: the second sock is the first one's mirror. Default "left". */
+    lean?: "left" | "right" | "mirrored";
+  };
+  /** How much wider (+) or narrower (-) than the ball girth the sock is, as a share of it (in steps of 0.01). Default -0.1. */
+  girthEase?: number;
+  /** How much longer (+) or shorter (-) than the foot the sock's foot is, as a share of it (in steps of 0.01). Default -0.04. */
+  lengthEase?: number;
+  /** The toe. */
+  toe?: {
+    /** Length of the toe as a share of the foot's length (in steps of 0.01). Default 0.25. */
+    share?: number;
+    /** Stitches cast on as a share of the sock's count (in steps of 0.01). Default 0.4. */
+    tipShare?: number;
+    /** Whether the toe widens fast and then slowly, evenly, or faster on the great-toe side. Default "round". */
+    shape?: "round" | "even" | "left-right";
+  };
+  /** The knitter's own stitch count; left out, one is advised (stitches). */
+  stitchCount?: number;
+  /** How fast the knitter knits. */
+  pace?: {
+    /** Stitches knit in a minute (stitches a minute, in steps of 1). Default 15. */
+    stitchesPerMinute?: number;
+  };
+  /** Yarn bought beyond the need, as a share of it (in steps of 0.01). Default 0.1. */
+  yarnMargin?: number;
+};
+
+/** What a plan is asked with. */
+export type SeatPart = {
+  /** Version of this request. */
+  version?: 1;
+  /** The swatch. */
+  swatch?: {
+    /** What the swatch is knit in; rib is the sock's own rib, relaxed. Default "stockinette". */
+    fabric?: "stockinette" | "rib";
+    /** Whether the swatch was washed and dried before it was measured. Default true. */
+    washed?: boolean;
+    /** Diameter of the swatch's needles (mm, in steps of 0.25). */
+    needleMm?: number;
+    /** Measurements of the swatch. */
+    readings: Array<{
+      /** Stitches counted over the width (stitches, in steps of 0.25). */
+      stitches: number;
+      /** Width over which the stitches were counted (mm, in steps of 0.5). */
+      widthMm: number;
+      /** Rounds or rows counted over the height (rounds, in steps of 0.25). */
+      rounds?: number;
+      /** Height over which the rounds were counted (mm, in steps of 0.5). */
+      heightMm?: number;
+    }>;
+    /** Width of the first reading pulled as far as hands pull it (mm, in steps of 0.5). */
+    stretchedWidthMm?: number;
+    /** Mass of the weighed swatch (g, in steps of 0.1). */
+    massG?: number;
+    /** Stitches in the weighed swatch (stitches, in steps of 1). */
+    massStitches?: number;
+  };
+  /** The yarn and its ball band. */
+  yarn?: {
+    /** Yarn weight category, 0 lace to 7 jumbo. */
+    category?: number;
+    /** Mass of one ball (g, in steps of 1). */
+    ballG?: number;
+    /** Length of yarn in one ball (m, in steps of 1). */
+    ballM?: number;
+    /** Another yarn to knit the same sock from, by its label. */
+    substitute?: {
+      /** Mass of one ball of it (g, in steps of 1). */
+      ballG: number;
+      /** Length of yarn in one ball of it (m, in steps of 1). */
+      ballM: number;
+    };
+  };
+  /** The foot, measured or by its shoe. */
+  foot?: {
+    /** Length of the foot, heel to longest toe (mm, in steps of 0.5). */
+    lengthMm?: number;
+    /** Girth round the ball of the foot (mm, in steps of 0.5). */
+    ballGirthMm?: number;
+    /** Girth round the heel and over the bend of the ankle (mm, in steps of 0.5). */
+    heelAnkleGirthMm?: number;
+    /** Girth of the ankle, above the bones (mm, in steps of 0.5). */
+    ankleGirthMm?: number;
+    /** Girth of the calf at its widest (mm, in steps of 0.5). */
+    calfGirthMm?: number;
+    /** A shoe size in place of a measured foot. */
+    shoe?: {
+      /** Scale of the shoe size. */
+      scale: "mondopoint" | "eu" | "us-men" | "us-women" | "uk";
+      /** Shoe size on its scale; mondopoint is the foot's length in mm (in steps of 0.5). */
+      size: number;
+    };
+    /** Whose foot it is, to estimate its girth from its length. */
+    body?: "woman" | "man" | "child";
+  };
+  /** Height of the sock's top edge above the floor (mm, in steps of 0.5). */
+  legHeightMm?: number;
+  /** Height of the straight cuff (mm, in steps of 0.5). Default 30. */
+  cuffMm?: number;
+  /** The rib and how it moves. */
+  rib?: {
+    /** Knit stitches in a repeat of the rib (stitches). Default 2. */
+    knit?: number;
+    /** Purl stitches in a repeat of the rib (stitches). Default 2. */
+    purl?: number;
+    /** Rounds between two moves of the rib by one stitch; 0 keeps it straight (rounds). Default 4. */
+    roundsPerShift?: number;
+    /** Which way the rib leans; mirrored: the second sock is the first one's mirror. Default "left". */
+    lean?: "left" | "right" | "mirrored";
+  };
+  /** How much wider (+) or narrower (-) than the ball girth the sock is, as a share of it (in steps of 0.01). Default -0.1. */
+  girthEase?: number;
+  /** How much longer (+) or shorter (-) than the foot the sock's foot is, as a share of it (in steps of 0.01). Default -0.04. */
+  lengthEase?: number;
+  /** The toe. */
+  toe?: {
+    /** Length of the toe as a share of the foot's length (in steps of 0.01). Default 0.25. */
+    share?: number;
+    /** Stitches cast on as a share of the sock's count (in steps of 0.01). Default 0.4. */
+    tipShare?: number;
+    /** Whether the toe widens fast and then slowly, evenly, or faster on the great-toe side. Default "round". */
+    shape?: "round" | "even" | "left-right";
+  };
+  /** The knitter's own stitch count; left out, one is advised (stitches). */
+  stitchCount?: number;
+  /** How fast the knitter knits. */
+  pace?: {
+    /** Stitches knit in a minute (stitches a minute, in steps of 1). Default 15. */
+    stitchesPerMinute?: number;
+  };
+  /** Yarn bought beyond the need, as a share of it (in steps of 0.01). Default 0.1. */
+  yarnMargin?: number;
+  /** Yarn in hand for the pair. */
+  inHand?: {
+    /** Balls of it (in steps of 0.25). */
+    balls?: number;
+    /** Mass of it; overrules the balls (g, in steps of 0.5). */
+    g?: number;
+  };
+};
+
+/** The figures of one pair in a table; as its plan has them. */
+export type PairLine = {
+  /** Yarn weight category, named or read off the gauge. */
+  category: number;
+  /** Stitches in a round of one sock (stitches). */
+  stitchCount: number;
+  /** Rounds of one sock, toe to edge (rounds). */
+  totalRounds: number;
+  /** Yarn of the pair (m). */
+  mPerPair: number;
+  /** Yarn to buy for the pair (m). */
+  mWithMargin: number;
+  /** Relative give or take of the yarn. */
+  yarnError: number;
+  /** Mass of one sock (g). */
+  gPerSock: number;
+  /** Mass to buy for the pair (g). */
+  gWithMargin: number;
+  /** The ball it is bought in; absent where neither ball nor category is known. */
+  ball?: {
+    /** Mass of one ball (g). */
+    g: number;
+    /** Yarn in one ball (m). */
+    m: number;
+    /** Whether it is the category's usual ball, for want of a label. */
+    usual: boolean;
+    /** Balls to buy for the pair. */
+    count: number;
+    /** Whether that number is a close thing. */
+    just: boolean;
+  };
+  /** The needle. */
+  needle: {
+    /** Diameter (mm). */
+    mm: number;
+    /** Its US name. */
+    us?: string;
+    /** Its UK name. */
+    uk?: string;
+    /** Its length as sold; absent where none is long enough (mm). */
+    cableMm?: number;
+  };
+  /** Knitting time of the pair (min). */
+  minutes: number;
+  /** Its relative give or take. */
+  minutesError: number;
+};
+
+/** How far one pair comes. */
+export type KnitterWeeks = {
+  /** The pace it is told for (stitches a minute). */
+  stitchesPerMinute: number;
+  /** Stitches in a round of one sock (stitches). */
+  stitchCount: number;
+  /** Rounds of one sock, toe to edge (rounds). */
+  totalRounds: number;
+  /** Each meeting. */
+  meetings: Array<{
+    /** Whole rounds of one sock when it begins (rounds). */
+    roundsAtStart: number;
+    /** Whole rounds of one sock when it ends (rounds). */
+    roundsAtEnd: number;
+  }>;
+  /** In the order they are reached. */
+  milestones: Array<{
+    /** What comes next, or of cast-on and toe what is done. */
+    milestone: "castOn" | "toe" | "firstShift" | "tryOn" | "cuff" | "bindOff";
+    /** Whole rounds of one sock by then (rounds). */
+    rounds: number;
+    /** Knitting time of the pair by then (min). */
+    minutes: number;
+    /** In a meeting, at home after one, or when the course is over. */
+    when: "class" | "home" | "late";
+    /** Which meeting, from 1; absent where the course is over. */
+    meeting?: number;
+  }>;
+  /** Cast-on and knitting; bind-off and tails are not in it (min). */
+  workMinutes: number;
+  /** What is left of the time; under 0, what is missing (min). */
+  slackMinutes: number;
+  /** Whether the last round is knit in time. */
+  finishes: boolean;
+  /** The least whole pace that is done in time; absent where none is (stitches a minute). */
+  leastPace?: number;
+};
+
+/** Values by RFC 6901 pointer into a request of `plan`. */
+export type Changes = {
+  [name: string]: number | string | boolean;
+};
+
+/** What is odd about a pair. */
+export type Oddity = {
+  /** What it does, the worst first. */
+  harm: "body" | "supply" | "sock" | "doubt";
+  /** RFC 6901 pointer into the request; "" is the whole of it. */
+  field: string;
+  /** What it is. */
+  code: "guessed_gauge" | "flat_swatch" | "unwashed_swatch" | "stretch_doubtful" | "rib_swatch" | "shift_every_round" | "moss_stitch" | "no_lean" | "ease_outside" | "ease_off" | "heel_moved_count" | "heel_tight" | "heel_will_not_pass" | "leg_widened" | "stitch_crosses" | "heel_below_ball" | "girths_estimated" | "foot_estimated" | "yarn_sources_disagree" | "mass_needs_ball" | "yarn_guessed" | "loose_fabric" | "firm_fabric" | "substitute_differs" | "balls_just" | "balls_barely_begun" | "no_cable_long_enough" | "tight_on_leg" | "yarn_short" | "margin_short" | "hand_needs_ball" | "gauge_dense" | "gauge_loose" | "readings_scatter";
+  /** A plain English sentence in SI units. */
+  message: string;
+  /** A number or a word that goes with the code; lengths are named ...Mm. */
+  [name: string]: number | string;
+};
+
+/** What a class has in common, and its yarns and sizes. */
+export type SupplyRequest = {
+  /** Version of this request. */
+  version: 1;
+  class: PlanPart;
+  /** Each yarn: what of the class's request it replaces. */
+  rows: Array<PlanPart>;
+  /** Each size: what of the class's request it replaces. */
+  columns: Array<PlanPart>;
+};
+
+export type SupplyReply = SupplyAnswered | Refused;
+
+/** One pair for every yarn by every size. */
+export type SupplyAnswered = {
+  /** Whether the question was answered. */
+  ok: true;
+  /** Version of this contract. */
+  version: 1;
+  /** Raised with every change of a default, a constant or a rule. */
+  rules: number;
+  supply: Supply;
+};
+
+/** One pair for every yarn by every size. */
+export type Supply = {
+  /** Row by row. */
+  cells: Array<{
+    /** Its yarn's place, from 0. */
+    row: number;
+    /** Its size's place, from 0. */
+    column: number;
+    line?: PairLine;
+    /** Why there is none. */
+    problems?: Array<Problem>;
+    /** What the class's request has to lose for this plan: pointers of its members. */
+    clear: Array<string>;
+    change: Changes;
+  }>;
+};
+
+/** A course of meetings and who knits in it. */
+export type WeeksRequest = {
+  /** Version of this request. */
+  version: 1;
+  class: PlanPart;
+  /** Each knitter, or each yarn: what of the class's request it replaces. */
+  knitters: Array<PlanPart>;
+  /** How often the class meets. */
+  meetings: number;
+  /** Knitting time in a meeting (min, in steps of 5). */
+  minutesInClass: number;
+  /** Knitting time between two meetings (min, in steps of 5). Default 0. */
+  minutesAtHome?: number;
+  /** Time in which both toes are cast on, in the first meeting (min, in steps of 5). Default 20. */
+  castOnMinutes?: number;
+};
+
+export type WeeksReply = WeeksAnswered | Refused;
+
+/** How far each pair comes in each meeting. */
+export type WeeksAnswered = {
+  /** Whether the question was answered. */
+  ok: true;
+  /** Version of this contract. */
+  version: 1;
+  /** Raised with every change of a default, a constant or a rule. */
+  rules: number;
+  weeks: Weeks;
+};
+
+/** How far each pair comes in each meeting. */
+export type Weeks = {
+  /** All meetings and the time at home between (min). */
+  minutes: number;
+  /** In the order asked. */
+  knitters: Array<{
+    weeks?: KnitterWeeks;
+    /** Why there is none. */
+    problems?: Array<Problem>;
+  }>;
+};
+
+/** A class and its seats. */
+export type RosterRequest = {
+  /** Version of this request. */
+  version: 1;
+  class: SeatPart;
+  /** Each seat: what of the class's request it replaces. */
+  seats: Array<SeatPart>;
+};
+
+export type RosterReply = RosterAnswered | Refused;
+
+/** A class seat by seat. */
+export type RosterAnswered = {
+  /** Whether the question was answered. */
+  ok: true;
+  /** Version of this contract. */
+  version: 1;
+  /** Raised with every change of a default, a constant or a rule. */
+  rules: number;
+  roster: Roster;
+};
+
+/** A class seat by seat, and what it takes together. */
+export type Roster = {
+  /** In the order asked. */
+  seats: Array<{
+    line?: PairLine;
+    /** What does harm, worst first; absent where nothing does. */
+    odd?: Array<Oddity>;
+    /** Why there is no plan. */
+    problems?: Array<Problem>;
+  }>;
+  /** Seats that have a plan; the totals are theirs. */
+  planned: number;
+  /** Yarn to buy by category, finest first. */
+  wool: Array<{
+    /** Which. */
+    category: number;
+    /** Pairs. */
+    pairs: number;
+    /** Yarn, margins in it (m). */
+    m: number;
+    /** Its mass (g). */
+    g: number;
+    /** Balls, whole ones for each pair. */
+    balls: number;
+    /** Pairs that are not in the balls: neither label nor category is known. */
+    pairsWithoutBall: number;
+  }>;
+  /** Needles to lend, thinnest first. */
+  needles: Array<{
+    /** Diameter (mm). */
+    mm: number;
+    /** Its US name. */
+    us?: string;
+    /** Its UK name. */
+    uk?: string;
+    /** Its length as sold; absent where none is long enough (mm). */
+    cableMm?: number;
+    /** How many. */
+    count: number;
+  }>;
+};
+
+/** What a plan is asked with. */
+export type OddRequest = {
+  /** Version of this request. */
+  version: 1;
+  /** The swatch. */
+  swatch?: {
+    /** What the swatch is knit in; rib is the sock's own rib, relaxed. Default "stockinette". */
+    fabric?: "stockinette" | "rib";
+    /** Whether the swatch was washed and dried before it was measured. Default true. */
+    washed?: boolean;
+    /** Diameter of the swatch's needles (mm, in steps of 0.25). */
+    needleMm?: number;
+    /** Measurements of the swatch. */
+    readings: Array<{
+      /** Stitches counted over the width (stitches, in steps of 0.25). */
+      stitches: number;
+      /** Width over which the stitches were counted (mm, in steps of 0.5). */
+      widthMm: number;
+      /** Rounds or rows counted over the height (rounds, in steps of 0.25). */
+      rounds?: number;
+      /** Height over which the rounds were counted (mm, in steps of 0.5). */
+      heightMm?: number;
+    }>;
+    /** Width of the first reading pulled as far as hands pull it (mm, in steps of 0.5). */
+    stretchedWidthMm?: number;
+    /** Mass of the weighed swatch (g, in steps of 0.1). */
+    massG?: number;
+    /** Stitches in the weighed swatch (stitches, in steps of 1). */
+    massStitches?: number;
+  };
+  /** The yarn and its ball band. */
+  yarn?: {
+    /** Yarn weight category, 0 lace to 7 jumbo. */
+    category?: number;
+    /** Mass of one ball (g, in steps of 1). */
+    ballG?: number;
+    /** Length of yarn in one ball (m, in steps of 1). */
+    ballM?: number;
+    /** Another yarn to knit the same sock from, by its label. */
+    substitute?: {
+      /** Mass of one ball of it (g, in steps of 1). */
+      ballG: number;
+      /** Length of yarn in one ball of it (m, in steps of 1). */
+      ballM: number;
+    };
+  };
+  /** The foot, measured or by its shoe. */
+  foot: {
+    /** Length of the foot, heel to longest toe (mm, in steps of 0.5). */
+    lengthMm?: number;
+    /** Girth round the ball of the foot (mm, in steps of 0.5). */
+    ballGirthMm?: number;
+    /** Girth round the heel and over the bend of the ankle (mm, in steps of 0.5). */
+    heelAnkleGirthMm?: number;
+    /** Girth of the ankle, above the bones (mm, in steps of 0.5). */
+    ankleGirthMm?: number;
+    /** Girth of the calf at its widest (mm, in steps of 0.5). */
+    calfGirthMm?: number;
+    /** A shoe size in place of a measured foot. */
+    shoe?: {
+      /** Scale of the shoe size. */
+      scale: "mondopoint" | "eu" | "us-men" | "us-women" | "uk";
+      /** Shoe size on its scale; mondopoint is the foot's length in mm (in steps of 0.5). */
+      size: number;
+    };
+    /** Whose foot it is, to estimate its girth from its length. */
+    body?: "woman" | "man" | "child";
+  };
+  /** Height of the sock's top edge above the floor (mm, in steps of 0.5). */
+  legHeightMm: number;
+  /** Height of the straight cuff (mm, in steps of 0.5). Default 30. */
+  cuffMm?: number;
+  /** The rib and how it moves. */
+  rib?: {
+    /** Knit stitches in a repeat of the rib (stitches). Default 2. */
+    knit?: number;
+    /** Purl stitches in a repeat of the rib (stitches). Default 2. */
+    purl?: number;
+    /** Rounds between two moves of the rib by one stitch; 0 keeps it straight (rounds). Default 4. */
+    roundsPerShift?: number;
+    /** Which way the rib leans; mirrored: the second sock is the first one's mirror. Default "left". */
+    lean?: "left" | "right" | "mirrored";
+  };
+  /** How much wider (+) or narrower (-) than the ball girth the sock is, as a share of it (in steps of 0.01). Default -0.1. */
+  girthEase?: number;
+  /** How much longer (+) or shorter (-) than the foot the sock's foot is, as a share of it (in steps of 0.01). Default -0.04. */
+  lengthEase?: number;
+  /** The toe. */
+  toe?: {
+    /** Length of the toe as a share of the foot's length (in steps of 0.01). Default 0.25. */
+    share?: number;
+    /** Stitches cast on as a share of the sock's count (in steps of 0.01). Default 0.4. */
+    tipShare?: number;
+    /** Whether the toe widens fast and then slowly, evenly, or faster on the great-toe side. Default "round". */
+    shape?: "round" | "even" | "left-right";
+  };
+  /** The knitter's own stitch count; left out, one is advised (stitches). */
+  stitchCount?: number;
+  /** How fast the knitter knits. */
+  pace?: {
+    /** Stitches knit in a minute (stitches a minute, in steps of 1). Default 15. */
+    stitchesPerMinute?: number;
+  };
+  /** Yarn bought beyond the need, as a share of it (in steps of 0.01). Default 0.1. */
+  yarnMargin?: number;
+  /** Yarn in hand for the pair. */
+  inHand?: {
+    /** Balls of it (in steps of 0.25). */
+    balls?: number;
+    /** Mass of it; overrules the balls (g, in steps of 0.5). */
+    g?: number;
+  };
+};
+
+export type OddReply = OddAnswered | Refused;
+
+/** What is odd about one pair. */
+export type OddAnswered = {
+  /** Whether the question was answered. */
+  ok: true;
+  /** Version of this contract. */
+  version: 1;
+  /** Raised with every change of a default, a constant or a rule. */
+  rules: number;
+  odd: Odd;
+};
+
+/** What is odd about one pair. */
+export type Odd = {
+  /** In order of harm. */
+  oddities: Array<Oddity>;
+};
+
+/** What a plan is asked with. */
+export type DriveRequest = {
+  /** Version of this request. */
+  version: 1;
+  /** The swatch. */
+  swatch?: {
+    /** What the swatch is knit in; rib is the sock's own rib, relaxed. Default "stockinette". */
+    fabric?: "stockinette" | "rib";
+    /** Whether the swatch was washed and dried before it was measured. Default true. */
+    washed?: boolean;
+    /** Diameter of the swatch's needles (mm, in steps of 0.25). */
+    needleMm?: number;
+    /** Measurements of the swatch. */
+    readings: Array<{
+      /** Stitches counted over the width (stitches, in steps of 0.25). */
+      stitches: number;
+      /** Width over which the stitches were counted (mm, in steps of 0.5). */
+      widthMm: number;
+      /** Rounds or rows counted over the height (rounds, in steps of 0.25). */
+      rounds?: number;
+      /** Height over which the rounds were counted (mm, in steps of 0.5). */
+      heightMm?: number;
+    }>;
+    /** Width of the first reading pulled as far as hands pull it (mm, in steps of 0.5). */
+    stretchedWidthMm?: number;
+    /** Mass of the weighed swatch (g, in steps of 0.1). */
+    massG?: number;
+    /** Stitches in the weighed swatch (stitches, in steps of 1). */
+    massStitches?: number;
+  };
+  /** The yarn and its ball band. */
+  yarn?: {
+    /** Yarn weight category, 0 lace to 7 jumbo. */
+    category?: number;
+    /** Mass of one ball (g, in steps of 1). */
+    ballG?: number;
+    /** Length of yarn in one ball (m, in steps of 1). */
+    ballM?: number;
+  };
+  /** Height of the sock's top edge above the floor (mm, in steps of 0.5). */
+  legHeightMm?: number;
+  /** Height of the straight cuff (mm, in steps of 0.5). Default 30. */
+  cuffMm?: number;
+  /** The rib and how it moves. */
+  rib?: {
+    /** Knit stitches in a repeat of the rib (stitches). Default 2. */
+    knit?: number;
+    /** Purl stitches in a repeat of the rib (stitches). Default 2. */
+    purl?: number;
+    /** Rounds between two moves of the rib by one stitch; 0 keeps it straight (rounds). Default 4. */
+    roundsPerShift?: number;
+    /** Which way the rib leans; mirrored: the second sock is the first one's mirror. Default "left". */
+    lean?: "left" | "right" | "mirrored";
+  };
+  /** How much longer (+) or shorter (-) than the foot the sock's foot is, as a share of it (in steps of 0.01). Default -0.04. */
+  lengthEase?: number;
+  /** The toe. */
+  toe?: {
+    /** Length of the toe as a share of the foot's length (in steps of 0.01). Default 0.25. */
+    share?: number;
+    /** Stitches cast on as a share of the sock's count (in steps of 0.01). Default 0.4. */
+    tipShare?: number;
+    /** Whether the toe widens fast and then slowly, evenly, or faster on the great-toe side. Default "round". */
+    shape?: "round" | "even" | "left-right";
+  };
+  /** How fast the knitter knits. */
+  pace?: {
+    /** Stitches knit in a minute (stitches a minute, in steps of 1). Default 15. */
+    stitchesPerMinute?: number;
+  };
+  /** Yarn bought beyond the need, as a share of it (in steps of 0.01). Default 0.1. */
+  yarnMargin?: number;
+  /** Many feet that nobody has measured. */
+  drive: {
+    /** Pairs wanted. */
+    pairs: number;
+    /** For whom. */
+    groups: Array<{
+      /** Who they are. */
+      who: "woman" | "man" | "child";
+      /** Age of the children (years). */
+      ageYears?: number;
+      /** How many of the feet are theirs, in parts of any size (in steps of 0.01). Default 1. */
+      share?: number;
+    }>;
+    /** Sizes to make; left out, as few as serve the wanted share. */
+    sizes?: number;
+    /** Share of the feet to serve (in steps of 0.01). Default 0.9. */
+    wantedShare?: number;
+    /** Height of the top edge in foot lengths, where /legHeightMm does not give one height for all (in steps of 0.05). Default 0.8. */
+    legOfFoot?: number;
+    /** Wool at hand. */
+    lots?: Array<{
+      /** Its mass (g, in steps of 1). */
+      grams: number;
+      /** Its length (m, in steps of 1). */
+      metres: number;
+      /** Its weight category; left out, its thickness tells whether it is the sock's yarn. */
+      category?: number;
+    }>;
+  };
+};
+
+export type DriveReply = DriveAnswered | DriveRefused;
+
+/** Sizes for many feet. */
+export type DriveAnswered = {
+  /** Whether the question was answered. */
+  ok: true;
+  /** Version of this contract. */
+  version: 1;
+  /** Raised with every change of a default, a constant or a rule. */
+  rules: number;
+  drive: Drive;
+};
+
+/** No sizes, and why. */
+export type DriveRefused = {
+  /** Whether the question was answered. */
+  ok: false;
+  /** Version of this contract. */
+  version: 1;
+  /** Raised with every change of a default, a constant or a rule. */
+  rules: number;
+  /** Everything that is wrong, at once. */
+  problems: Array<DriveProblem>;
+};
+
+/** Sizes for many feet. */
+export type Drive = {
+  /** Share of all feet that the sizes serve, each foot counted once. */
+  share: number;
+  /** Give or take of every share, against the feet as surveyed. */
+  shareError: number;
+  /** No choice of so many sizes serves more. */
+  atMost: number;
+  /** Whether the wanted share is reached. */
+  isReached: boolean;
+  /** Whether fewer sizes that reach it are ruled out. */
+  isFewest: boolean;
+  /** What 1, 2, ... sizes serve, each wider and longer than the last, up to where another adds nothing. */
+  shareByNumber: Array<number>;
+  /** The sizes, narrow to wide. */
+  sizes: Array<{
+    /** Pairs of it. */
+    pairs: number;
+    /** Stitches in a round of one sock (stitches). */
+    stitchCount: number;
+    /** Rounds of one sock (rounds). */
+    totalRounds: number;
+    /** Foot length it is made for (mm). */
+    footMm: number;
+    /** Ball girth that it fits with 10 % of ease (mm). */
+    ballGirthMm: number;
+    /** Floor to top edge on that foot (mm). */
+    legHeightMm: number;
+    /** Length of the sock (mm). */
+    lengthMm: number;
+    /** Girth laid flat (mm). */
+    finishedGirthMm: number;
+    /** Share of all feet that it serves, whatever the other sizes do. */
+    serves: number;
+    /** Share of all feet counted for it, each foot once. */
+    share: number;
+    /** Women's part of that share. */
+    women: number;
+    /** Men's. */
+    men: number;
+    /** Children's. */
+    children: number;
+    /** What goes on its band. */
+    band: {
+      /** Foot length of the feet counted for it, 5th percentile (mm). */
+      footFromMm: number;
+      /** 95th percentile (mm). */
+      footToMm: number;
+      /** Shortest foot that it serves (mm). */
+      fitsFromMm: number;
+      /** Longest foot (mm). */
+      fitsToMm: number;
+      /** Smallest ball girth that it serves (mm). */
+      ballFromMm: number;
+      /** Largest, where a median heel goes with it (mm). */
+      ballToMm: number;
+      /** Whole shoe sizes of the feet counted for it. */
+      shoes: Array<{
+        /** Which. */
+        scale: "eu" | "uk" | "us-women" | "us-men";
+        /** Smallest size. */
+        from: number;
+        /** Largest size. */
+        to: number;
+      }>;
+    };
+    /** Yarn of a pair, with the margin (m). */
+    mPerPair: number;
+    /** Yarn of all its pairs, with the margin (m). */
+    m: number;
+    /** Its mass (g). */
+    g: number;
+    /** Knitting time of a pair (min). */
+    minutes: number;
+  }>;
+  /** Wool for all pairs, with the margin. */
+  wool: {
+    /** Its length (m). */
+    m: number;
+    /** Its mass (g). */
+    g: number;
+    /** Whether the grams are guessed from the category. */
+    massGuessed: boolean;
+    /** Balls to buy; absent where the ball is not known. */
+    balls?: number;
+  };
+  /** What the lots make of the pairs, each pair from one lot; absent without lots. */
+  atHand?: {
+    /** Pairs in all. */
+    pairs: number;
+    /** No filling of the lots makes more. */
+    pairsAtMost: number;
+    /** Of each size, in their order. */
+    pairsOfSize: Array<number>;
+    /** Each lot, in the order of the request. */
+    lots: Array<{
+      /** Whether it is the sock's yarn; else it makes nothing. */
+      isSameYarn: boolean;
+      /** What it is to make of each size. */
+      pairsOfSize: Array<number>;
+      /** What it would make of each size if it made that alone, however many are wanted. */
+      alone: Array<number>;
+      /** Yarn left of it (m). */
+      leftM?: number;
+    }>;
+  };
+  /** What must not go unsaid. */
+  cautions: Array<DriveCaution>;
+};
+
+/** Something wrong with the request for many feet. */
+export type DriveProblem = {
+  /** RFC 6901 pointer into the request; "" is the whole of it. */
+  field: string;
+  /** What it is. */
+  code: "unknown_question" | "too_large_text" | "bad_json" | "too_deep" | "not_an_object" | "newer_version" | "required" | "unknown_field" | "repeated_field" | "wrong_type" | "out_of_range" | "not_finite" | "number_too_large" | "not_whole" | "unknown_word" | "too_many_items" | "needs_partner" | "count_out_of_range" | "heel_out_of_reach" | "not_a_count" | "leg_too_short" | "no_room_for_rib" | "too_many_rounds" | "leg_too_wide" | "no_room_to_widen" | "stretched_too_narrow" | "shoe_out_of_range" | "girth_out_of_range" | "nobody_served";
+  /** A plain English sentence in SI units. */
+  message: string;
+  /** A number or a word that goes with the code; lengths are named ...Mm. */
+  [name: string]: number | string;
+};
+
+/** Something that must not go unsaid about many feet. */
+export type DriveCaution = {
+  /** RFC 6901 pointer into the request; "" is the whole of it. */
+  field: string;
+  /** What it is. */
+  code: "feet_of_soldiers" | "children_estimated" | "fewer_sizes_do" | "share_not_reached" | "better_not_ruled_out" | "lot_of_another_yarn" | "lots_fall_short";
+  /** A plain English sentence in SI units. */
+  message: string;
+  /** A number or a word that goes with the code; lengths are named ...Mm. */
+  [name: string]: number | string;
+};
+
 /** A link to open, or a sheet to make one of. */
 export type LinkRequest = {
   /** Version of this request. */

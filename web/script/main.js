@@ -223,7 +223,7 @@ function start() {
   serveWorkings(document);
   listenPrinting(
     document,
-    pagesFor(document, () => drawn, { url: addressNow }),
+    pagesFor(document, () => drawn, { url: addressNow, counts: asking.atCounts }),
   );
   listenStages(document);
   listenForSaving(document, () => say(document, troubleText('notPainted')));

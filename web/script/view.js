@@ -20,6 +20,7 @@ import { viewNeedles } from './view/needles.js';
 import { viewNote } from './view/note.js';
 import { viewOffline, viewUpdate } from './view/offline.js';
 import { viewPair } from './view/pair.js';
+import { viewPenSheet } from './view/pen_sheet.js';
 import { viewSentence } from './view/sentence.js';
 import { viewSheet } from './view/sheet.js';
 import { viewSocks } from './view/socks.js';
@@ -141,9 +142,10 @@ export function showOffline(document, offline) {
 
 /**
  * The pages for paper; nothing is on them while a field is wrong.
- * @param {Document} document @param {() => Showing | undefined} drawn @param {{ url: () => string }} more the sock's link
+ * @param {Document} document @param {() => Showing | undefined} drawn
+ * @param {{ url: () => string, counts: () => Showing['plan'][] }} more the sock's link, and the sock at every count on offer
  */
-export function pagesFor(document, drawn, { url }) {
+export function pagesFor(document, drawn, { url, counts }) {
   const h = maker(document);
   const page = (/** @type {(showing: Showing) => Child[]} */ view) => () => {
     const showing = drawn();
@@ -152,6 +154,7 @@ export function pagesFor(document, drawn, { url }) {
   return {
     sheet: page((showing) => viewSheet(h, document, showing, url())),
     band: page((showing) => viewBand(h, showing)),
+    pen: page((showing) => viewPenSheet(h, showing, counts())),
   };
 }
 

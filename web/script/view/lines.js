@@ -6,7 +6,7 @@ import { planWords } from '../../words/en.js';
 
 const words = planWords.knit;
 
-const sayRun = (/** @type {readonly [string, number]} */ [work, times]) =>
+export const sayRun = (/** @type {readonly [string, number]} */ [work, times]) =>
   work === 'k' || work === 'p' ? `${words.work[work]}${times}` : (words.work[work] ?? work);
 
 /** @typedef {ReadonlyArray<readonly [string, number]>} Runs */
