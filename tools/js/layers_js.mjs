@@ -37,7 +37,7 @@ export const mayImport = {
   share: ['download'],
   save: ['state', 'download'],
   // What is written into a file is what the views say, without their nodes.
-  export: ['download', 'view', 'draw', 'words'],
+  export: ['download', 'view', 'draw', 'words', 'units'],
   offline: ['download'],
   needles: ['frame'],
   core: [],

@@ -1,8 +1,9 @@
 // Asks the core about a sock, as its draft has it or as it was begun.
 import { besidePieces, besidePlaces, besideRequests } from './ask/beside.js';
+import { openDesk } from './ask/desk.js';
 import { askPlace } from './ask/place.js';
 import { gatherProblems, readBeside, readDraft } from './form.js';
-import { replyOfBegun, startState } from './state.js';
+import { replyOfBegun, startState, withDesk } from './state.js';
 
 /** @typedef {import('./state.js').State} State */
 /** @typedef {(question: string, request: unknown) => any} Answer */
@@ -67,7 +68,10 @@ function askFor(answer, state) {
     : { problems };
 }
 
-/** @typedef {{ reply?: any, problems: Problem[] }} Beside the core's reply where it has one, else what is in its way */
+/**
+ * @typedef {{ reply?: any, problems: Problem[], request?: any, isLate?: boolean }} Beside the core's reply where it has one, else what
+ *   is in its way; of the desk's questions also the request that was answered, and whether another answer is on its way
+ */
 
 /**
  * Asks another question than the plan's about a sock, where anything was typed for it.
@@ -92,8 +96,8 @@ const askBeside =
     return [question, { reply, problems: all }];
   };
 
-/** What the page has asked, and what it shows of the answers. */
-export function openAsking() {
+/** What the page has asked, and what it shows of the answers. @param {() => void} show called when an answer can be had that was waited for */
+export function openAsking(show) {
   /** @type {Answer | undefined} not before the module has started */
   let answer;
   /** @type {Good | undefined} */
@@ -103,6 +107,7 @@ export function openAsking() {
   let isStopped = false;
   /** Plans of socks that are not on the page. @type {WeakMap<object, import('./contract.js').Plan | undefined>} */
   const others = new WeakMap();
+  const desk = openDesk(show);
 
   return {
     /** @param {Answer} core @param {State} state */
@@ -158,7 +163,10 @@ export function openAsking() {
       if (!answer || !good || isStopped) return {};
       try {
         const ask = askBeside(answer, good, state.draft);
-        return Object.fromEntries(Object.entries(besideRequests).map(ask));
+        const ofSock = Object.fromEntries(Object.entries(besideRequests).map(ask));
+        return state.moment === 'class'
+          ? { ...ofSock, ...desk.ask(answer, good, withDesk(state)) }
+          : ofSock;
       } catch {
         isStopped = true;
         return {};

@@ -5,6 +5,8 @@ import { tableOfRounds } from './export/rounds.js';
 import { writeText } from './export/text.js';
 import { fileName } from './view/save_drawing.js';
 
+export { listenTakes } from './export/desk.js';
+
 /** @typedef {import('./view/showing.js').Showing} Showing */
 /** @typedef {{ showing: Showing, reply: unknown, separator: string }} Taken what the core was asked and what it replied */
 /** @typedef {{ text: string, isCopied: boolean }} Copied */

@@ -32,6 +32,13 @@ function fieldOf(element, state) {
   return fieldsOf(state.draft).find((field) => field.pointer === pointer);
 }
 
+/** Of many options those that are ticked. @param {Element | null} place */
+const chosenIn = (place) =>
+  [...(place?.querySelectorAll('input') ?? [])]
+    .filter(({ checked }) => checked)
+    .map(({ value }) => value)
+    .join(' ');
+
 /**
  * Typed or chosen. A unit written behind the number wins over the unit control, and the control
  * follows it where it has that unit.
@@ -40,7 +47,7 @@ function fieldOf(element, state) {
 function typedAction(control, state) {
   const field = fieldOf(control, state);
   if (!field) return undefined;
-  const typed = control.value;
+  const typed = field.as === 'many' ? chosenIn(placeOf(control)) : control.value;
   const parsed = parseQuantity(typed, unitsOfKind[field.kind]);
   const written = parsed.ok && unitsOfKind[field.kind].slice(0, 2).includes(parsed.unit);
   const unit = written && parsed.ok ? parsed.unit : unitOf(state, field);

@@ -1,5 +1,5 @@
 // Links to a sock: what stands in the address, what a link of this sock says, and what opens.
-import { saidOf, settingsOf, sheetOfLink } from './form.js';
+import { saidOf, settingsOf, sheetOfLink, sheetOfRequest } from './form.js';
 import { isOfOne, isSameSock, startState } from './state.js';
 
 /** @typedef {import('./state.js').State} State */
@@ -21,6 +21,18 @@ export function linkOf(answer, state, good) {
   const { stitchCount, totalRounds } = good?.plan ?? {};
   const echo = good && { stitchCount, totalRounds };
   return make(answer, { version: 1, fields: saidOf(state), view, system, locks, ...course, echo });
+}
+
+/**
+ * A link to the sock of a request like another's, less some of its members and with other values by pointer; '' where the
+ * form could not ask for it.
+ * @param {Answer | undefined} answer @param {State['system']} system @param {Record<string, any>} request
+ * @param {string[]} clear @param {Record<string, any>} change
+ */
+export function linkOfRequest(answer, system, request, clear, change) {
+  const kept = Object.entries(request).filter(([name]) => !clear.includes(`/${name}`));
+  const sheet = sheetOfRequest(Object.fromEntries(kept), change);
+  return sheet ? linkOf(answer, { ...sheet, system }, undefined) : '';
 }
 
 /** What a teacher gives her class. @param {Answer | undefined} answer @param {State} state */

@@ -14,7 +14,7 @@ import {
   tellProblems,
 } from './form.js';
 import { listenForSaving } from './drawing_file.js';
-import { listenExports } from './export.js';
+import { listenExports, listenTakes } from './export.js';
 import { standInFrame } from './frame.js';
 import { linkOf, linkOfClass } from './link.js';
 import { linkFollower } from './main/link.js';
@@ -23,7 +23,7 @@ import { openNeedles } from './needles.js';
 import { watchOffline } from './offline.js';
 import { openKeeper } from './save.js';
 import { addressOf, leaveLink, listenLinks, listenSharing } from './share.js';
-import { beginning, isOfPlace, reduce, startState, windowOf } from './state.js';
+import { beginning, isOfPlace, reduce, startState, windowOf, withDesk } from './state.js';
 import {
   answerText,
   copiedText,
@@ -57,7 +57,7 @@ const restMs = 900;
 
 function start() {
   const keeper = openKeeper(document);
-  const asking = openAsking();
+  const asking = openAsking(() => draw());
   const isOpaque = standInFrame(document);
   /** What there is to say of a link opened or made. @type {Pick<import('./view/kept.js').Kept, 'badLink' | 'made' | 'shared' | 'isClassCopied'>} */
   let link = { badLink: '' };
@@ -75,7 +75,7 @@ function start() {
 
   /** What the plan's views are given. @param {import('./ask.js').Good} good */
   const showingOf = (good) =>
-    showingFor(good, {
+    showingFor(good, document, {
       state,
       asking,
       scaleFor,
@@ -109,7 +109,8 @@ function start() {
     showMoment(document, state.moment);
     beside = asking.beside(state);
     const problems = Object.values(beside).flatMap((one) => one.problems);
-    showForm(document, state, tellProblems([...asking.problems(), ...problems], state));
+    const all = withDesk(state);
+    showForm(document, all, tellProblems([...asking.problems(), ...problems], all));
     drawn = drawPlan();
     const kept = { ...keeper.tell(), ...link, state, isOpaque, plan: asking.good()?.plan };
     showKept(document, kept, {
@@ -205,20 +206,18 @@ function start() {
     },
   );
 
-  listenExports(
-    document,
-    () => {
-      const good = asking.goodNow();
-      return drawn && good && !asking.isStopped()
-        ? { showing: drawn, reply: good.reply, separator: separatorIn(document) }
-        : undefined;
-    },
-    (text) => {
-      copied = text;
-      draw();
-      say(document, copiedText(text));
-    },
-  );
+  const taken = () => {
+    const good = asking.goodNow();
+    return drawn && good && !asking.isStopped()
+      ? { showing: drawn, reply: good.reply, separator: separatorIn(document) }
+      : undefined;
+  };
+  listenExports(document, taken, (text) => {
+    copied = text;
+    draw();
+    say(document, copiedText(text));
+  });
+  listenTakes(document, taken, (isCopied) => say(document, copiedText({ isCopied })));
 
   serveWorkings(document);
   listenPrinting(

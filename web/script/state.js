@@ -1,5 +1,6 @@
 // What the page knows: the draft as typed, and how it is shown. Plain values and one pure function;
 // nothing here parses, rounds or touches the document.
+import { isOfDesk, putOnDesk } from './state/desk.js';
 import { exampleDraft } from './state/example.js';
 import { redo, remember, undo } from './state/history.js';
 import { withoutStrangers } from './state/own.js';
@@ -41,7 +42,12 @@ import { swatchToe } from './state/toe_swatched.js';
 
 /** @typedef {import('./state/place.js').Place} Place */
 /** @typedef {'buy' | 'count' | 'knit' | 'class'} Moment */
-/** @typedef {{ title: string, note: string, locks: string[], view: string }} Lesson */
+/**
+ * @typedef {object} Lesson
+ * @property {string} title @property {string} note @property {string[]} locks @property {string} view
+ * @property {Draft} desk what is typed at the teacher's desk
+ * @property {string} roster her class's seats, as pasted
+ */
 
 /**
  * @typedef {{ type: 'typed', pointer: string, typed: string, unit: string }
@@ -69,6 +75,7 @@ export { windowOf } from './state/chart_window.js';
 export { isRecord } from './state/shape.js';
 export { isOfOne, lockOf } from './state/settled.js';
 export { countReadings, mostReadings, shownUnit };
+export { withDesk } from './state/desk.js';
 export { lapsThatCount } from './state/laps.js';
 export {
   beginning,
@@ -106,7 +113,7 @@ export function startState() {
     note: '',
     locks: [],
     course: { title: '', note: '' },
-    lesson: { title: '', note: '', locks: [], view: 'count' },
+    lesson: { title: '', note: '', locks: [], view: 'count', desk: {}, roster: '' },
     isHeld: false,
     past: [],
     future: [],
@@ -165,6 +172,7 @@ function step(state, action) {
   switch (action.type) {
     case 'typed': {
       const { pointer, typed, unit } = action;
+      if (isOfDesk(pointer)) return putOnDesk(state, pointer, { typed, unit });
       return put(withoutStrangers(state, pointer, typed), pointer, { typed, unit });
     }
     case 'rib':

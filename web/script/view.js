@@ -6,7 +6,7 @@ import { viewOther } from './view/buy_other.js';
 import { viewCare, viewCautions } from './view/cautions.js';
 import { viewChart, viewWindow } from './view/chart.js';
 import { viewChoices } from './view/choices.js';
-import { viewClass } from './view/class.js';
+import { viewClass } from './view/class/class.js';
 import { maker } from './view/dom.js';
 import { viewFoot } from './view/foot.js';
 import { viewKept } from './view/kept.js';
@@ -14,13 +14,14 @@ import { viewKnit } from './view/knit.js';
 import { viewMeasured } from './view/measured.js';
 import { isInSight } from './view/moments.js';
 import { settle } from './view/morph.js';
-import { viewLesson } from './view/lesson.js';
+import { deskPages, deskViews } from './view/class/desk.js';
+import { viewLesson } from './view/class/lesson.js';
 import { viewLost, viewLostHow, viewMisstep } from './view/lost.js';
 import { viewNeedles } from './view/needles.js';
 import { viewNote } from './view/note.js';
 import { viewOffline, viewUpdate } from './view/offline.js';
 import { viewPair } from './view/pair.js';
-import { viewPenSheet } from './view/pen_sheet.js';
+import { viewPenSheet } from './view/class/pen_sheet.js';
 import { viewSentence } from './view/sentence.js';
 import { viewSheet } from './view/sheet.js';
 import { viewSocks } from './view/socks.js';
@@ -104,6 +105,7 @@ export function showPlan(document, showing) {
     along: () => viewAlong(h, showing),
     working: () => viewWorking(h, showing),
     summary: () => viewSummary(h, showing),
+    ...deskViews(h, showing),
   };
   for (const [name, draw] of Object.entries(views)) fill(document, name, draw);
   document.documentElement.toggleAttribute('data-last-good', showing.problems.length > 0);
@@ -155,6 +157,7 @@ export function pagesFor(document, drawn, { url, counts }) {
     sheet: page((showing) => viewSheet(h, document, showing, url())),
     band: page((showing) => viewBand(h, showing)),
     pen: page((showing) => viewPenSheet(h, showing, counts())),
+    ...Object.fromEntries(Object.entries(deskPages(h)).map(([name, view]) => [name, page(view)])),
   };
 }
 

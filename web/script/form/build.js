@@ -50,6 +50,20 @@ function unitControl(document, field, label) {
   );
 }
 
+/** Any number of them. @param {Document} document @param {Field} field @param {string} id */
+function boxesOf(document, field, id) {
+  const words = optionWords[field.pointer];
+  return (field.options ?? []).map((option, i) => {
+    const box = make(document, 'input', {
+      type: 'checkbox',
+      id: i === 0 ? id : `${id}-${option}`,
+      value: option,
+      'data-entry': '',
+    });
+    return make(document, 'label', { class: 'way' }, box, ' ', words[option]);
+  });
+}
+
 /** A choice of two or three, all in sight. @param {Document} document @param {Field} field @param {string} id */
 function radiosOf(document, field, id) {
   const words = optionWords[field.pointer];
@@ -69,6 +83,11 @@ function radiosOf(document, field, id) {
 /** @param {Document} document @param {Field} field @param {string} id @param {string} label */
 function entryOf(document, field, id, label) {
   if (field.isRadios) return radiosOf(document, field, id);
+  if (field.as === 'many') return boxesOf(document, field, id);
+  if (field.as === 'day' || field.as === 'time') {
+    const type = field.as === 'day' ? 'date' : 'time';
+    return [make(document, 'input', { id, 'data-entry': '', type })];
+  }
   if (field.as === 'choice') {
     const words = optionWords[field.pointer];
     const options = (field.options ?? []).map((option) =>
@@ -93,7 +112,8 @@ export function buildField(document, field, isCompact = false) {
   const id = idOf(field.pointer);
   const { label, of = '', how = '' } = fieldWords[wordsKey(field.pointer)];
   const name = of === '' ? label : `${label} ${of}`;
-  const labelNode = field.isRadios
+  const isGroup = field.isRadios || field.as === 'many';
+  const labelNode = isGroup
     ? make(document, 'span', { class: 'label', id: `${id}-label` }, label)
     : make(document, 'label', { for: id }, label);
   if (isCompact) labelNode.setAttribute('class', 'unseen');
@@ -108,8 +128,12 @@ export function buildField(document, field, isCompact = false) {
     make(
       document,
       'div',
-      field.isRadios
-        ? { class: 'ways', role: 'radiogroup', 'aria-labelledby': `${id}-label` }
+      isGroup
+        ? {
+            class: 'ways',
+            role: field.isRadios ? 'radiogroup' : 'group',
+            'aria-labelledby': `${id}-label`,
+          }
         : { class: 'entry' },
       ...entryOf(document, field, id, name),
     ),

@@ -1,42 +1,11 @@
 // The fields of the form: where each goes in the request, how it is typed, and in which group it stands.
 // Ranges and defaults are the core's; here is only what typing needs.
 import { countReadings } from '../state.js';
+import { choice, list, quantity } from './field.js';
+import { deskFields } from './fields_desk.js';
 
-/** @typedef {import('../units.js').Kind} Kind */
 /** @typedef {import('../state.js').Draft} Draft */
-
-/**
- * @typedef {object} Field
- * @property {string} pointer in the request; a mode's pointer names the part it opens
- * @property {'quantity' | 'choice' | 'mode' | 'list'} as typed, chosen from a list, or chosen between two ways; a list of quantities in one text
- * @property {Kind} kind
- * @property {string} group
- * @property {readonly string[]} [options] the first one stands where nothing was chosen
- * @property {boolean} [whole] options are numbers
- * @property {boolean} [isRadios] all options in sight, for two or three that are to be weighed
- * @property {'swatch' | 'label' | 'tape' | 'shoe'} [way] only asked in this way
- * @property {'adjust' | 'found' | 'stripes'} [asks] the question it is part of, where that is not the plan
- * @property {'tape'} [asideIn] in this way it only says what else to ask, and is no part of the request
- */
-
-/** @param {string} group @param {string} pointer @param {Kind} kind @param {Partial<Field>} [more] @returns {Field} */
-const quantity = (group, pointer, kind, more) => ({
-  pointer,
-  as: 'quantity',
-  kind,
-  group,
-  ...more,
-});
-
-/** @param {string} group @param {string} pointer @param {readonly string[]} options @param {Partial<Field>} [more] @returns {Field} */
-const choice = (group, pointer, options, more) => ({
-  pointer,
-  as: 'choice',
-  kind: 'number',
-  group,
-  options,
-  ...more,
-});
+/** @typedef {import('./field.js').Field} Field */
 
 const way = /** @type {const} */ (['swatch', 'label', 'tape', 'shoe']);
 const [swatch, , tape, shoe] = way;
@@ -104,9 +73,6 @@ const found = /** @type {const} */ ({ asks: 'found' });
 const onNeedles = /** @type {const} */ ({ asks: 'adjust' });
 const striped = /** @type {const} */ ({ asks: 'stripes' });
 
-/** @param {string} group @param {string} pointer @param {Kind} kind @returns {Field} */
-const list = (group, pointer, kind) => ({ pointer, as: 'list', kind, group, ...striped });
-
 /**
  * Of a sock that is on the needles: asked beside the plan, of no part of its request, and open when the rest of the form
  * is settled. Their pointers begin with the name they have in state/settled.js.
@@ -128,13 +94,14 @@ export const besideFields = [
   quantity('toe-gauge', '/needles/lengthMm', 'length', onNeedles),
   quantity('yarn-left', '/needles/gramsLeftA', 'mass', onNeedles),
   quantity('yarn-left', '/needles/gramsLeftB', 'mass', onNeedles),
-  list('repeat', '/stripes/repeat/stripes', 'yarn'),
+  list('repeat', '/stripes/repeat/stripes', 'yarn', striped),
   choice('repeat-more', '/stripes/repeat/from', ['two-balls', 'two-ends', 'halves'], striped),
   quantity('repeat-more', '/stripes/repeat/ballM', 'yarn', striped),
   quantity('repeat-more', '/stripes/repeat/startAM', 'yarn', striped),
   quantity('repeat-more', '/stripes/repeat/startBM', 'yarn', striped),
-  list('own-stripes', '/stripes/own/stripes', 'rounds'),
-  list('leftovers', '/stripes/leftovers/lots', 'mass'),
+  list('own-stripes', '/stripes/own/stripes', 'rounds', striped),
+  list('leftovers', '/stripes/leftovers/lots', 'mass', striped),
+  ...deskFields,
 ];
 
 /**

@@ -44,8 +44,11 @@ export function readList({ kind }, { typed, unit }) {
     const colour = numbers[i];
     const [first] = item.amounts;
     const isOne = item.amounts.length === 1 && !item.per;
-    const one =
-      kind === 'mass'
+    const isRow = kind === 'number' || kind === 'length';
+    const amounts = item.amounts.map((amount) => baseOf(amount, written?.unit || unit));
+    const one = isRow
+      ? item.name === '' && !item.per && amounts
+      : kind === 'mass'
         ? lotOf(item, unit)
         : !isOne
           ? undefined

@@ -36,6 +36,7 @@ export function showOwn(document, { name, note, lesson }) {
   set('[data-own="note"]', note);
   set('[data-lesson="title"]', lesson.title);
   set('[data-lesson="note"]', lesson.note);
+  set('[data-lesson="roster"]', lesson.roster);
   for (const box of document.querySelectorAll('input[data-lesson]')) {
     const input = /** @type {HTMLInputElement} */ (box);
     const what = input.getAttribute('data-lesson') ?? '';

@@ -100,7 +100,10 @@ export function readDraft(draft) {
   return { request, problems, locate: (pointer) => toDraft(pointer, rows) };
 }
 
-const partAsked = (/** @type {Field} */ { pointer }) => pointer.split('/')[2];
+const ways = new Set(['choice', 'day', 'time']);
+// The parts of stripes are asked each for itself; all else is asked as one.
+const partAsked = (/** @type {Field} */ { pointer, asks }) =>
+  asks === 'stripes' ? pointer.split('/')[2] : asks;
 
 /**
  * What was typed for another question than the plan's, under the names that it has there.
@@ -115,14 +118,15 @@ export function readBeside(draft, asks) {
   const filled = besideFields.filter(
     (field) => field.asks === asks && !isEmpty(draft, field.pointer),
   );
-  // A choice says how, never that something is asked.
-  const asked = new Set(filled.filter(({ as }) => as !== 'choice').map(partAsked));
+  // A choice says how and a day when, never that something is asked.
+  const asked = new Set(filled.filter(({ as }) => !ways.has(as)).map(partAsked));
   const typed = filled.filter((field) => asked.has(partAsked(field)));
   for (const field of typed) {
     const entry = draft[field.pointer];
     const { pointer, as } = field;
-    if (as === 'choice') {
-      putAt(said, pointer, chosen(field, entry.typed));
+    if (ways.has(as) || as === 'many') {
+      const one = as === 'many' ? entry.typed.split(' ').map(Number) : chosen(field, entry.typed);
+      putAt(said, pointer, one);
       continue;
     }
     const read = as === 'list' ? readList(field, entry) : readEntry(field, entry);

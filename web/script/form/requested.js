@@ -14,16 +14,18 @@ const leaves = (value, at = '') =>
 
 /**
  * The sheet of a request, or nothing where the form could not have made it.
- * @param {any} request @returns {ReturnType<typeof startState> | undefined}
+ * @param {any} request @param {Record<string, unknown>} [change] values it has besides, or in place of its own, by pointer
+ * @returns {ReturnType<typeof startState> | undefined}
  */
-export function sheetOfRequest(request) {
-  const said = leaves(request).filter(([pointer]) => pointer !== '/version');
+export function sheetOfRequest(request, change = {}) {
+  const whole = new Map([...leaves(request), ...Object.entries(change)]);
+  const said = [...whole].filter(([pointer]) => pointer !== '/version');
   const mode = (/** @type {string} */ typed) => ({ typed, unit: '' });
   /** @type {Draft} */
   const draft = {
     ...Object.fromEntries(said.map(([pointer]) => [pointer, mode('')])),
-    '/swatch': mode(request?.swatch?.readings ? 'swatch' : 'label'),
-    '/foot': mode(request?.foot?.shoe ? 'shoe' : 'tape'),
+    '/swatch': mode(whole.has('/swatch/readings/0/stitches') ? 'swatch' : 'label'),
+    '/foot': mode(whole.has('/foot/shoe/scale') ? 'shoe' : 'tape'),
   };
   const fields = new Map(fieldsOf(draft).map((field) => [field.pointer, field]));
   for (const [pointer, value] of said) {

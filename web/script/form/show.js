@@ -58,15 +58,24 @@ function showMode(place, field, state) {
   }
 }
 
+/** @param {Element} place @param {Field} field @param {State} state */
+function showMany(place, field, state) {
+  const chosen = (state.draft[field.pointer]?.typed ?? '').split(' ');
+  for (const box of place.querySelectorAll('input'))
+    box.checked = chosen.includes(box.getAttribute('value') ?? '');
+}
+
 /** @param {Document} document @param {Element} place @param {Field} field @param {State} state */
 function showEntry(document, place, field, state) {
   const control = place.querySelector('[data-entry]');
   const unit = place.querySelector('[data-unit]');
   if (field.isRadios) showMode(place, field, state);
+  const isMany = field.as === 'many';
+  if (isMany) showMany(place, field, state);
   const text = textOf(state, field);
   // Not while it is typed in, unless it is shown in another unit than it was typed with.
   const isTyping = document.activeElement === control && state.fresh === field.pointer;
-  if (control && !isTyping && !field.isRadios) setValue(control, text);
+  if (control && !isTyping && !field.isRadios && !isMany) setValue(control, text);
   if (unit) setValue(unit, unitOf(state, field));
   setText(place.querySelector('.also'), alsoOf(state, field));
   const isExample =

@@ -36,7 +36,7 @@ const inField = (field, value, unit) =>
 /** The text that stands in a field: as typed, or as converted when it is shown in another unit. @param {State} state @param {Field} field */
 export function textOf(state, field) {
   const entry = state.draft[field.pointer];
-  if (!entry) return field.options?.[0] ?? '';
+  if (!entry) return field.as === 'many' ? '' : (field.options?.[0] ?? '');
   if (field.as !== 'quantity') return entry.typed;
   const unit = unitOf(state, field);
   const read = readEntry(field, entry);
@@ -62,7 +62,7 @@ export function alsoOf(state, field) {
 /** A field's value in words, "24.6 cm" or "to the left", or '' when it is empty. @param {State} state @param {Field} field */
 function valueOf(state, field) {
   const text = textOf(state, field).trim();
-  if (field.as === 'list') return text;
+  if (['list', 'many', 'day', 'time'].includes(field.as)) return text;
   if (field.as !== 'quantity') return optionWords[field.pointer][text] ?? '';
   if (text === '') return '';
   const unit = unitOf(state, field);

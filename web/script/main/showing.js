@@ -1,5 +1,7 @@
 // What the views are given, put together from all that knows a part of it.
 import { examplesLeft, tellGood, tellProblems, valuesOf } from '../form.js';
+import { linkOfRequest } from '../link.js';
+import { addressOf } from '../share.js';
 import { withinPlan } from '../state.js';
 import { troubleText } from '../view.js';
 
@@ -7,6 +9,7 @@ import { troubleText } from '../view.js';
 
 /**
  * @param {import('../ask.js').Good} good
+ * @param {Document} document
  * @param {object} page
  * @param {import('../state.js').State} page.state
  * @param {ReturnType<typeof import('../ask.js').openAsking>} page.asking
@@ -17,7 +20,11 @@ import { troubleText } from '../view.js';
  * @param {boolean} page.isKept whether the browser keeps anything
  * @returns {Showing}
  */
-export function showingFor(good, { state, asking, scaleFor, copied, beside, needles, isKept }) {
+export function showingFor(
+  good,
+  document,
+  { state, asking, scaleFor, copied, beside, needles, isKept },
+) {
   const { plan, request, isRemade } = good;
   const { started, system, shown, name } = state;
   const problems = tellProblems(asking.problems(), state);
@@ -37,6 +44,11 @@ export function showingFor(good, { state, asking, scaleFor, copied, beside, need
     copied,
     trouble: asking.isStopped() ? troubleText('stopped') : '',
     name,
+    lesson: state.lesson,
+    linkTo(asked, clear, change) {
+      const text = linkOfRequest(asking.answer(), system, asked, clear, change);
+      return text && addressOf(document, text);
+    },
     beside,
     isBegun: started !== undefined,
     place,

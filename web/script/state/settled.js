@@ -1,5 +1,7 @@
 // What is not the reader's to change: a part that her class has settled, and a sock that is on the needles.
 
+import { isOfDesk } from './desk.js';
+
 /** @typedef {import('../state.js').State} State */
 
 /** Actions that change what was typed. */
@@ -31,7 +33,8 @@ const ofTheNeedles = /^\/(needles|found|stripes)\//;
 /** @param {State} state @param {import('../state.js').Action} action */
 export function isSettled(state, action) {
   if (!ofDraft.includes(action.type)) return false;
-  if ('pointer' in action && ofTheNeedles.test(action.pointer)) return false;
+  if ('pointer' in action && (ofTheNeedles.test(action.pointer) || isOfDesk(action.pointer)))
+    return false;
   if (state.started) return true;
   if (action.type === 'rib') return state.locks.includes('rib');
   return action.type === 'typed' && lockOf(state, action.pointer) !== undefined;

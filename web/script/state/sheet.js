@@ -11,6 +11,8 @@ import { sheetVersion, upgrade } from './sheet_versions.js';
 
 // More than any sheet of ours; what is longer is not one.
 const most = { entries: 120, pointer: 64, typed: 200, name: 60, note: 2000, courseNote: 280 };
+// A thousand seats, and twice what a row of theirs takes.
+const mostRoster = 200_000;
 
 const units = ['', 'cm', 'in', 'mm', 'm', 'yd', 'g', 'oz', '%', 'st', 'r'];
 
@@ -46,12 +48,16 @@ export const toSheet = ({
 
 /** What a teacher's link says besides, as it was kept. @param {unknown} kept @returns {State['lesson']} */
 export function lessonIn(kept) {
-  const { title, note, locks, view } = /** @type {Record<string, unknown>} */ (kept ?? {});
+  const { title, note, locks, view, desk, roster } = /** @type {Record<string, unknown>} */ (
+    kept ?? {}
+  );
   return {
     title: isText(title, most.name) ? title : '',
     note: isText(note, most.courseNote) ? note : '',
     locks: lockable.filter((lock) => Array.isArray(locks) && locks.includes(lock)),
     view: typeof view === 'string' && moments.includes(view) ? view : 'count',
+    desk: isTable(desk, isEntry) ? /** @type {Draft} */ (desk) : {},
+    roster: isText(roster, mostRoster) ? roster : '',
   };
 }
 

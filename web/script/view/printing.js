@@ -1,7 +1,7 @@
 // What comes out on paper: pages made for it (the sheet and the like); in the shop the list; and the workings, where they
 // are asked for.
 
-/** @typedef {'sheet' | 'band' | 'pen'} Page made for paper when it is wanted */
+/** @typedef {'sheet' | 'band' | 'pen' | 'supply' | 'weeks' | 'tags' | 'bands'} Page made for paper when it is wanted */
 /** @typedef {Page | 'list' | 'workings'} Printed */
 
 /** Every working open, until it is printed; the reader's own state comes back then. @param {Document} document */
@@ -20,7 +20,7 @@ function openWorkings(document) {
 /**
  * A page for paper is made when it is wanted, and gone after it: "beforeprint" and "afterprint" every browser tells,
  * whether the print came from here or from its own menu.
- * @param {Document} document @param {Record<Page, () => Node[]>} pages
+ * @param {Document} document @param {Record<string, () => Node[]>} pages
  */
 export function listenPrinting(document, pages) {
   const page = document.documentElement;

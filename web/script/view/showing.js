@@ -20,6 +20,9 @@
  * @property {{ round: number, pass: number }} [place] of a begun sock: rounds done, and passes done of the next
  * @property {{ text: string, isCopied: boolean }} [copied] the pattern as text, once that is asked for
  * @property {boolean} [isRemade] whether a begun sock cannot be shown as it was begun
+ * @property {(request: Record<string, any>, clear: string[], change: Record<string, any>) => string} [linkTo] the address of a plan like this
+ *   request's, less some of its members and with other values by pointer; '' where the form could not ask for it
+ * @property {import('../state.js').Lesson} [lesson] what the teacher has said of her class
  * @property {string} trouble what keeps the page from answering, in words, or ''
  */
 export {};

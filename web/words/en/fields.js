@@ -1,6 +1,7 @@
 // The form: a label for each field, its name inside a sentence where that is another, and in one line
 // how to measure it. US terms, with UK ones where they differ.
 
+import { deskFields } from './fields_desk.js';
 import { lostFields } from './lost.js';
 import { needlesFields } from './fields_needles.js';
 
@@ -9,6 +10,7 @@ import { needlesFields } from './fields_needles.js';
 /** @type {Record<string, FieldWords>} */
 export const fieldWords = {
   ...lostFields,
+  ...deskFields,
   '/swatch/readings/stitches': { label: 'Stitches', of: 'in the swatch', short: 'stitches' },
   '/swatch/readings/widthMm': { label: 'over', of: 'a width of', short: 'swatch width' },
   '/swatch/readings/rounds': { label: 'Rounds', of: 'in the swatch', short: 'rounds' },
@@ -153,29 +155,37 @@ export const fieldWords = {
   ...needlesFields,
 };
 
+const yarnWeights = {
+  0: '0 lace',
+  1: '1 super fine (fingering, 4-ply)',
+  2: '2 fine (sport)',
+  3: '3 light (DK)',
+  4: '4 medium (worsted, aran)',
+  5: '5 bulky (chunky)',
+  6: '6 super bulky',
+  7: '7 jumbo',
+};
+
+const shoeScales = {
+  eu: 'European',
+  'us-women': 'US women',
+  'us-men': 'US men',
+  uk: 'UK',
+  mondopoint: 'mm (mondopoint)',
+};
+
+const wearers = { woman: 'a woman', man: 'a man', child: 'a child' };
+
 /** What stands in a list of choices. @type {Record<string, Record<string, string>>} */
 export const optionWords = {
   '/swatch': { swatch: 'measured', label: 'not yet' },
   '/foot': { tape: 'by tape', shoe: 'by shoe' },
-  '/yarn/category': {
-    '': 'as the swatch tells',
-    0: '0 lace',
-    1: '1 super fine (fingering, 4-ply)',
-    2: '2 fine (sport)',
-    3: '3 light (DK)',
-    4: '4 medium (worsted, aran)',
-    5: '5 bulky (chunky)',
-    6: '6 super bulky',
-    7: '7 jumbo',
-  },
-  '/foot/shoe/scale': {
-    eu: 'European',
-    'us-women': 'US women',
-    'us-men': 'US men',
-    uk: 'UK',
-    mondopoint: 'mm (mondopoint)',
-  },
-  '/foot/body': { '': 'choose', woman: 'a woman', man: 'a man', child: 'a child' },
+  '/yarn/category': { '': 'as the swatch tells', ...yarnWeights },
+  '/supply/yarns': yarnWeights,
+  '/foot/shoe/scale': shoeScales,
+  '/supply/scale': shoeScales,
+  '/foot/body': { '': 'choose', ...wearers },
+  '/supply/body': wearers,
   '/rib/lean': { left: 'to the left', right: 'to the right', mirrored: 'mirrored, as a pair' },
   '/toe/shape': { round: 'round', even: 'even, like a wedge', 'left-right': 'a left and a right' },
   '/stripes/repeat/from': {

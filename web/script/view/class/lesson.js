@@ -1,8 +1,8 @@
 // What a teacher gives her class: the link, the code to photograph, and what to paste into a course page.
-import { keptWords, lessonWords as words } from '../../words/en.js';
-import { viewCode } from './code.js';
+import { keptWords, lessonWords as words } from '../../../words/en.js';
+import { viewCode } from '../code.js';
 
-/** @typedef {import('./dom.js').Make} Make */
+/** @typedef {import('../dom.js').Make} Make */
 
 // High enough for a phone's first screen; the page scrolls inside.
 const fixedHeight = 900;

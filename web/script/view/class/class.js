@@ -1,8 +1,8 @@
 // The teacher's moment: the sock for all to see. Its large figures are the count's own, set larger by the style.
-import { pageWords, penWords, sheetWords } from '../../words/en.js';
-import { printButton } from './print_button.js';
+import { pageWords, penWords, sheetWords } from '../../../words/en.js';
+import { printButton } from '../print_button.js';
 
-/** @typedef {import('./dom.js').Make} Make */
+/** @typedef {import('../dom.js').Make} Make */
 
 const words = pageWords.forClass;
 

@@ -1,23 +1,23 @@
 // The sheet to fill in by pen: the sums of the plan as boxes, for the class's own rib, ease and toe.
-import { formatNumber, formatPercent } from '../units.js';
-import { penWords as words, planWords, sheetWords, stagesWords } from '../../words/en.js';
-import { viewCare } from './cautions.js';
-import { table } from './dom.js';
-import { figuresIn } from './figures.js';
-import { sayRounds, spansOf } from './knit_rib.js';
-import { sayRun } from './lines.js';
-import { sayMove, writeRib } from './parts.js';
+import { formatNumber, formatPercent } from '../../units.js';
+import { penWords as words, planWords, sheetWords, stagesWords } from '../../../words/en.js';
+import { viewCare } from '../cautions.js';
+import { table } from '../dom.js';
+import { figuresIn } from '../figures.js';
+import { sayRounds, spansOf } from '../knit_rib.js';
+import { sayRun } from '../lines.js';
+import { sayMove, writeRib } from '../parts.js';
 
-/** @typedef {import('./showing.js').Showing} Showing */
-/** @typedef {import('../contract.js').Plan} Plan */
-/** @typedef {import('./dom.js').Make} Make */
+/** @typedef {import('../showing.js').Showing} Showing */
+/** @typedef {import('../../contract.js').Plan} Plan */
+/** @typedef {import('../dom.js').Make} Make */
 
 const { knit } = planWords;
 
 /** A share to multiply by, "0.9". @param {number} share */
 const factor = (share) => formatNumber(share, 2);
 
-/** @param {Make} h @param {import('../../words/en/pen_sheet.js').Sum} sum */
+/** @param {Make} h @param {import('../../../words/en/pen_sheet.js').Sum} sum */
 const viewSum = (h, sum) =>
   h(
     'p',
@@ -70,7 +70,7 @@ function anyRib(h, plan) {
   });
 }
 
-/** @param {Make} h @param {string} title @param {...(import('./dom.js').Child | import('./dom.js').Child[])} children */
+/** @param {Make} h @param {string} title @param {...(import('../dom.js').Child | import('../dom.js').Child[])} children */
 const part = (h, title, ...children) => h('section', {}, h('h3', {}, title), children.flat());
 
 /**
@@ -81,7 +81,7 @@ export function viewPenSheet(h, showing, counts) {
   const { plan, request, system } = showing;
   const { girthEase, lengthEase, cuffMm, toe, yarnMargin } = request;
   const figures = figuresIn(system);
-  const sums = (/** @type {import('../../words/en/pen_sheet.js').Sum[]} */ all) =>
+  const sums = (/** @type {import('../../../words/en/pen_sheet.js').Sum[]} */ all) =>
     all.map((sum) => viewSum(h, sum));
   return [
     h(

@@ -1,0 +1,73 @@
+// What the teacher's desk asks: of many socks at once, so it costs more than one plan. Asked only while the desk is on the
+// page, and anew only where something has changed.
+import { readBeside } from '../form.js';
+import { deskPlaces, deskRequests } from './desk_requests.js';
+
+/** @typedef {import('../ask.js').Answer} Answer */
+/** @typedef {import('../ask.js').Good} Good */
+/** @typedef {import('../ask.js').Beside} Beside */
+/** @typedef {import('./desk_requests.js').Question} Question */
+
+// These take longer than a key is down: they wait until the hand rests, and the last answer stays meanwhile.
+const isSlow = new Set(['roster', 'drive']);
+const restMs = 250;
+
+/** @param {() => void} show called when an answer that was waited for can be had */
+export function openDesk(show) {
+  /** @type {Map<Question, { text: string, beside: Beside }>} */
+  const known = new Map();
+  /** What may be asked now, the hand having rested. */
+  let isRested = false;
+  /** @type {ReturnType<typeof setTimeout> | undefined} */
+  let resting;
+
+  function waitForRest() {
+    clearTimeout(resting);
+    resting = setTimeout(() => {
+      isRested = true;
+      show();
+      isRested = false;
+    }, restMs);
+  }
+
+  /** @param {Answer} answer @param {Good} good @param {import('../state.js').State} state with the desk @param {Question} question */
+  function askOne(answer, good, state, question) {
+    const { said, isEmpty, problems } = readBeside(state.draft, question);
+    const request = deskRequests[question](good, said, state, isEmpty);
+    if (!request) {
+      known.delete(question);
+      return { problems };
+    }
+    const text = JSON.stringify(request);
+    const last = known.get(question);
+    // What could not be read is told anew at every key; what was answered stands.
+    if (last?.text === text)
+      return { ...last.beside, problems: [...problems, ...last.beside.problems] };
+    if (isSlow.has(question) && !isRested) {
+      waitForRest();
+      return { ...last?.beside, problems, isLate: true };
+    }
+    const reply = answer(question, request);
+    const place = deskPlaces[question];
+    const refused = (reply.ok ? [] : reply.problems).map(
+      (/** @type {import('../form.js').Problem} */ problem) => ({
+        ...problem,
+        field: place(problem.field),
+      }),
+    );
+    const beside = { reply: reply.ok ? reply[question] : undefined, request, problems: refused };
+    known.set(question, { text, beside });
+    return { ...beside, problems: [...problems, ...refused] };
+  }
+
+  return {
+    /** By question. @param {Answer} answer @param {Good} good @param {import('../state.js').State} state @returns {Record<string, Beside>} */
+    ask: (answer, good, state) =>
+      Object.fromEntries(
+        /** @type {Question[]} */ (Object.keys(deskRequests)).map((question) => [
+          question,
+          askOne(answer, good, state, question),
+        ]),
+      ),
+  };
+}
