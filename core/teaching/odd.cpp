@@ -9,6 +9,7 @@
 #include "gauge.h"
 #include "message_words.h"
 #include "rounding.h"
+#include "tube.h"
 #include "yarn_category.h"
 
 namespace twinround {
@@ -55,7 +56,7 @@ double number_in(const Problem& problem, std::string_view name) {
 
 // Its place in the order of harm; past the end for what is not listed.
 std::size_t rank_of(const Problem& what) {
-  const bool is_large = what.code == "ease_outside" && number_in(what, "ease") > 0;
+  const bool is_large = what.code == "ease_outside" && number_in(what, "ease") > kLoosestEase;
   for (std::size_t rank = 0; rank < std::size(kByHarm); ++rank) {
     if (kByHarm[rank].code != what.code) continue;
     if (is_large && kByHarm[rank].harm == Harm::body) continue;

@@ -16,6 +16,7 @@ export { sheetOfRequest } from './form/requested.js';
 
 export { separatorIn } from './form/cells.js';
 export { showWindow } from './form/chart_window.js';
+export { listenHelping } from './form/helping.js';
 export { listenFile } from './form/own_words.js';
 export { closeForm, showForm } from './form/show.js';
 export { listenStretch } from './form/stretch_line.js';

@@ -17,6 +17,7 @@ import { listenForSaving } from './drawing_file.js';
 import { listenExports, listenTakes } from './export.js';
 import { standInFrame } from './frame.js';
 import { linkOf, linkOfClass } from './link.js';
+import { openHelping } from './main/helping.js';
 import { linkFollower } from './main/link.js';
 import { showingFor } from './main/showing.js';
 import { openNeedles } from './needles.js';
@@ -194,6 +195,7 @@ function start() {
     show: draw,
   });
   listenFile(document, keeping.openFile);
+  openHelping(document, asking.answer, act);
   listenLinks(document, followLink);
   listenSharing(
     document,
@@ -217,7 +219,7 @@ function start() {
     draw();
     say(document, copiedText(text));
   });
-  listenTakes(document, taken, (isCopied) => say(document, copiedText({ isCopied })));
+  listenTakes(document, taken, (said) => say(document, said));
 
   serveWorkings(document);
   listenPrinting(

@@ -52,6 +52,8 @@ const wishesName = 'needles';
 /** Of two copies of one sock: the later one, or as late and kept. @param {NonNullable<Sheet>} theirs @param {State} mine */
 const isFurther = (theirs, mine) => (theirs.started?.taps ?? 0) >= (mine.started?.taps ?? 0);
 
+export { socksIn } from './save/file.js';
+
 /** @param {Document} document */
 export function openKeeper(document) {
   const view = /** @type {Window} */ (document.defaultView);

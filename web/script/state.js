@@ -36,11 +36,13 @@ import { swatchToe } from './state/toe_swatched.js';
  * @property {boolean} [isLate] whether the last tap was not counted, for another tab had come further
  * @property {import('./state/history.js').Past[]} past drafts that can be come back to, the last one last
  * @property {import('./state/history.js').Past[]} future drafts that were taken back
+ * @property {Helping} [helping] a student's sock that the teacher looks at; kept nowhere
  * @property {boolean} isHeld whether the count is in the reader's hand: what she holds must not move
  * @property {import('./state/chart_window.js').Window} [window] rounds asked for in the chart
  */
 
 /** @typedef {import('./state/place.js').Place} Place */
+/** @typedef {{ problem: string, isFile: boolean, sheet?: Partial<State> }} Helping `problem`: why her link or file was not opened, as a code, or '' */
 /** @typedef {'buy' | 'count' | 'knit' | 'class'} Moment */
 /**
  * @typedef {object} Lesson
@@ -57,7 +59,8 @@ import { swatchToe } from './state/toe_swatched.js';
  *   | { type: 'opened', sheet: Partial<State>, isLink?: true }
  *   | { type: 'turned', state: State, isLink?: true }
  *   | { type: 'named', name: string } | { type: 'noted', note: string }
- *   | { type: 'class left' } | { type: 'lesson', lesson: Partial<Lesson> }
+ *   | { type: 'helped', helping: Helping | undefined }
+ *   | { type: 'class left' } | { type: 'helped', helping: Helping | undefined } | { type: 'lesson', lesson: Partial<Lesson> }
  *   | { type: 'begun', started: import('./state/begun.js').Begun | undefined }
  *   | import('./state/place.js').PlaceAction
  *   | { type: 'moment', moment: Moment }
@@ -199,6 +202,8 @@ function step(state, action) {
       return { ...state, lesson: { ...state.lesson, ...action.lesson } };
     case 'begun':
       return { ...state, started: action.started };
+    case 'helped':
+      return { ...state, helping: action.helping };
     case 'moment':
       return { ...state, moment: action.moment };
     case 'held':

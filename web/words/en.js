@@ -17,6 +17,7 @@ export { alongWords } from './en/along.js';
 export { sheetWords } from './en/sheet.js';
 export { stripesWords } from './en/stripes.js';
 export { stagesWords } from './en/stages.js';
+export { helpingWords, oddWords } from './en/odd.js';
 export { supplyWords, takeWords } from './en/supply.js';
 export { bandWords } from './en/band.js';
 export { penWords } from './en/pen_sheet.js';

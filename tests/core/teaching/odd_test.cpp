@@ -71,6 +71,10 @@ TEST(Odd, ATubeLargerThanItsFootIsTheSocksHarmAndNotTheBodys) {
   PlanRequest large = woman_in_worsted();
   large.stitch_count = 48;  // 243.8 mm round a foot of 228
   EXPECT_EQ(find(odd_of(large), "ease_outside")->harm, Harm::sock);
+  // Nor does one press that is hardly smaller: 44 st are 223.5 mm, 1.1 % less than 226.
+  large.stitch_count = 44;
+  large.foot.ball_girth = mm(226);
+  EXPECT_EQ(find(odd_of(large), "ease_outside")->harm, Harm::sock);
 }
 
 TEST(Odd, ALegThatStretchesTheSockFarIsTold) {

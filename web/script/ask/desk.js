@@ -48,14 +48,18 @@ export function openDesk(show) {
       return { ...last?.beside, problems, isLate: true };
     }
     const reply = answer(question, request);
-    const place = deskPlaces[question];
-    const refused = (reply.ok ? [] : reply.problems).map(
-      (/** @type {import('../form.js').Problem} */ problem) => ({
-        ...problem,
-        field: place(problem.field),
-      }),
-    );
-    const beside = { reply: reply.ok ? reply[question] : undefined, request, problems: refused };
+    /** @type {import('../form.js').Problem[]} */
+    const all = reply.ok ? [] : reply.problems;
+    const at = (/** @type {string} */ pointer) => deskPlaces[question](pointer);
+    const refused = all
+      .filter(({ field }) => at(field) !== '')
+      .map((problem) => ({ ...problem, field: at(problem.field) }));
+    const beside = {
+      reply: reply.ok ? reply[question] : undefined,
+      request,
+      problems: refused,
+      refused: all.filter(({ field }) => at(field) === ''),
+    };
     known.set(question, { text, beside });
     return { ...beside, problems: [...problems, ...refused] };
   }

@@ -1,5 +1,7 @@
 // How what is typed at the teacher's desk, and her sock, make the requests about many of them.
 
+import { readDraft } from '../form.js';
+
 /** @typedef {import('../ask.js').Good} Good */
 
 /**
@@ -27,7 +29,7 @@ export function sizesOf({ scale = 'eu', body = 'woman', sizes = [], feet = [] },
 /** The yarns ticked at the desk, or else the class's own. @param {Record<string, any>} said */
 const yarnsOf = ({ yarns }) => (yarns ?? []).map(ofYarn);
 
-/** @typedef {'supply'} Question */
+/** @typedef {'supply' | 'odd'} Question */
 
 /** @type {Record<Question, Make>} */
 export const deskRequests = {
@@ -38,9 +40,18 @@ export const deskRequests = {
     if (rows.length === 0 || columns.length === 0) return undefined;
     return { version: 1, class: good.request, rows, columns };
   },
+  // Of a student's own sock, not of the one on the page.
+  odd: (_good, { inHand }, { helping }) => {
+    if (!helping?.sheet) return undefined;
+    const { started, draft = {} } = helping.sheet;
+    return { ...(started?.request ?? readDraft(draft).request), ...(inHand ? { inHand } : {}) };
+  },
 };
 
-/** Where the field of a problem stands at the desk. @type {Record<Question, (pointer: string) => string>} */
+/**
+ * Where the field of a problem stands at the desk; '' where it does not, for it is a student's.
+ * @type {Record<Question, (pointer: string) => string>}
+ */
 export const deskPlaces = {
   supply: (pointer) =>
     pointer.startsWith('/rows')
@@ -50,4 +61,5 @@ export const deskPlaces = {
         : pointer.startsWith('/columns')
           ? '/supply/feet'
           : pointer.replace('/class', ''),
+  odd: (pointer) => (pointer.startsWith('/inHand') ? pointer : ''),
 };

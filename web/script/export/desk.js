@@ -1,6 +1,8 @@
 // What stands at the teacher's desk, to take along: as a file, or as text to be pasted into a mail.
 import { copyText, handOver } from '../download.js';
+import { tellHelping } from '../view/class/helping.js';
 import { supplyText, supplyTable } from './supply.js';
+import { takeWords } from '../../words/en.js';
 import { writeCsv } from './csv.js';
 
 /** @typedef {import('../view/showing.js').Showing} Showing */
@@ -13,31 +15,36 @@ const takes = {
     write: (showing, separator) => writeCsv(supplyTable(showing), separator),
   },
   'supply.copy': { type: 'text/plain', write: supplyText },
+  'helping.copy': { type: 'text/plain', write: (showing) => tellHelping(showing).join('\n\n') },
 };
 
 /**
  * @param {Document} document
  * @param {() => { showing: Showing, separator: string } | undefined} take nothing while there is something to mend
- * @param {(isCopied: boolean) => void} tell
+ * @param {(said: string) => void} tell
  */
 export function listenTakes(document, take, tell) {
+  const hand = (
+    /** @type {string} */ text,
+    /** @type {string} */ type,
+    /** @type {string} */ name,
+  ) => handOver(document, new Blob([text], { type: `${type};charset=utf-8` }), `twinround-${name}`);
+  const copy = (/** @type {string} */ text, /** @type {string} */ name) =>
+    void copyText(document, text).then((isCopied) => {
+      // Nothing is lost where the browser lets nothing be copied: then it is a file.
+      if (!isCopied) hand(text, 'text/plain', name);
+      tell(isCopied ? takeWords.copied : takeWords.asFile);
+    });
   document.addEventListener('click', ({ target }) => {
-    const button = target instanceof Element && target.closest('[data-take]');
-    const taken = button && take();
+    if (!(target instanceof Element)) return;
+    const one = target.closest('[data-copy]')?.getAttribute('data-copy');
+    if (one) copy(one, 'to-send.txt');
+    const what = target.closest('[data-carry]')?.getAttribute('data-carry');
+    const taken = what && take();
     if (!taken) return;
-    const what = button.getAttribute('data-take') ?? '';
     const { type, write } = takes[what];
     const text = write(taken.showing, taken.separator);
-    const hand = (/** @type {string} */ name) =>
-      handOver(document, new Blob([text], { type: `${type};charset=utf-8` }), `twinround-${name}`);
-    if (!what.endsWith('.copy')) {
-      hand(what);
-      return;
-    }
-    void copyText(document, text).then((isCopied) => {
-      // Nothing lost where the browser lets nothing be copied: then it is a file.
-      if (!isCopied) hand(what.replace('.copy', '.txt'));
-      tell(isCopied);
-    });
+    if (what.endsWith('.copy')) copy(text, what.replace('.copy', '.txt'));
+    else hand(text, type, what);
   });
 }

@@ -7,6 +7,7 @@ import { choice, list, quantity } from './field.js';
 const supply = /** @type {const} */ ({ asks: 'supply' });
 const weeks = /** @type {const} */ ({ asks: 'weeks' });
 const drive = /** @type {const} */ ({ asks: 'drive' });
+const odd = /** @type {const} */ ({ asks: 'odd' });
 
 /** @type {readonly Field[]} */
 export const deskFields = [
@@ -29,6 +30,8 @@ export const deskFields = [
   { pointer: '/weeks/day', as: 'day', kind: 'number', group: 'weeks-days', ...weeks },
   { pointer: '/weeks/time', as: 'time', kind: 'number', group: 'weeks-days', ...weeks },
   quantity('weeks-days', '/weeks/daysBetween', 'number', weeks),
+  quantity('in-hand', '/inHand/balls', 'number', odd),
+  quantity('in-hand', '/inHand/g', 'mass', odd),
   quantity('drive', '/drive/pairs', 'number', drive),
   quantity('drive', '/drive/women', 'number', drive),
   quantity('drive', '/drive/men', 'number', drive),

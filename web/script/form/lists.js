@@ -45,7 +45,9 @@ export function readList({ kind }, { typed, unit }) {
     const [first] = item.amounts;
     const isOne = item.amounts.length === 1 && !item.per;
     const isRow = kind === 'number' || kind === 'length';
-    const amounts = item.amounts.map((amount) => baseOf(amount, written?.unit || unit));
+    // Of a foot's length and girth one unit is enough, behind the last.
+    const own = item.amounts.find((amount) => amount.unit !== '') ?? written;
+    const amounts = item.amounts.map((amount) => baseOf(amount, own?.unit || unit));
     const one = isRow
       ? item.name === '' && !item.per && amounts
       : kind === 'mass'

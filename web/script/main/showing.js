@@ -1,6 +1,7 @@
 // What the views are given, put together from all that knows a part of it.
 import { examplesLeft, tellGood, tellProblems, valuesOf } from '../form.js';
 import { linkOfRequest } from '../link.js';
+import { helpingFor } from './helping.js';
 import { addressOf } from '../share.js';
 import { withinPlan } from '../state.js';
 import { troubleText } from '../view.js';
@@ -50,6 +51,7 @@ export function showingFor(
       return text && addressOf(document, text);
     },
     beside,
+    helping: helpingFor(state, beside?.odd, asking),
     isBegun: started !== undefined,
     place,
     atHand: place && {

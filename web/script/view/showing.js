@@ -23,6 +23,7 @@
  * @property {(request: Record<string, any>, clear: string[], change: Record<string, any>) => string} [linkTo] the address of a plan like this
  *   request's, less some of its members and with other values by pointer; '' where the form could not ask for it
  * @property {import('../state.js').Lesson} [lesson] what the teacher has said of her class
+ * @property {ReturnType<typeof import('../main/helping.js').helpingFor>} [helping] a student's sock that the teacher looks at
  * @property {string} trouble what keeps the page from answering, in words, or ''
  */
 export {};

@@ -22,6 +22,8 @@ export const deskFields = {
   '/weeks/day': { label: 'The first is on', short: 'first day' },
   '/weeks/time': { label: 'at', short: 'time of day' },
   '/weeks/daysBetween': { label: 'Days from one to the next', short: 'days between' },
+  '/inHand/balls': { label: 'Balls of yarn in hand', short: 'balls in hand' },
+  '/inHand/g': { label: 'or, weighed', of: ', the yarn in hand', short: 'yarn in hand' },
   '/drive/pairs': { label: 'Pairs wanted', short: 'pairs' },
   '/drive/women': { label: 'Women', of: ', parts of the feet', short: 'women' },
   '/drive/men': { label: 'Men', of: ', parts of the feet', short: 'men' },

@@ -8,6 +8,7 @@ export const takeWords = {
   copy: 'copy as text',
   print: 'print',
   copied: 'Copied: it can be pasted into a mail.',
+  asFile: 'This browser lets nothing be copied for you: it is saved as a text file.',
 };
 
 export const supplyWords = {

@@ -1,4 +1,5 @@
 // The teacher's desk, put together: by place on the page, and by page for paper.
+import { viewHelping } from './helping.js';
 import { printSupply, viewSupply } from './supply.js';
 
 /** @typedef {import('../showing.js').Showing} Showing */
@@ -8,6 +9,7 @@ import { printSupply, viewSupply } from './supply.js';
 /** @param {Make} h @param {Showing} showing @returns {Record<string, () => Child[]>} */
 export const deskViews = (h, showing) => ({
   supply: () => viewSupply(h, showing),
+  helping: () => viewHelping(h, showing),
 });
 
 /** @param {Make} h */

@@ -11,7 +11,7 @@ export const fileButtons = (h, what, ways) =>
     { class: 'print-it' },
     ways.map((way) => {
       /** @type {Record<string, string>} */
-      const does = way === 'print' ? { 'data-print': what } : { 'data-take': `${what}.${way}` };
+      const does = way === 'print' ? { 'data-print': what } : { 'data-carry': `${what}.${way}` };
       return h('button', { type: 'button', class: 'quiet', ...does }, words[way]);
     }),
   );
