@@ -5,7 +5,11 @@ export const deskFields = {
   '/supply/yarns': { label: 'Yarns, by the number on the label', short: 'yarns' },
   '/supply/scale': { label: 'Shoe scale', of: 'of the class', short: 'shoe scale' },
   '/supply/body': { label: 'Worn by', of: 'in the class', short: 'wearer' },
-  '/supply/sizes': { label: 'Shoe sizes', short: 'shoe sizes', how: '36, 38, 40, 42' },
+  '/supply/sizes': {
+    label: 'Shoe sizes',
+    short: 'shoe sizes',
+    how: 'One after the other: 36, 38.5, 42',
+  },
   '/supply/feet': {
     label: 'Or feet by tape',
     short: 'feet by tape',

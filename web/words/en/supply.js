@@ -15,7 +15,8 @@ export const supplyWords = {
   title: 'Wool for the class',
   empty: 'Tick the yarns and name the sizes: each pair then stands in a cell of its own.',
   hint: 'For the sock set here: its rib, toe, leg and fit. A number of stitches opens that pair as a plan.',
-  caption: (/** @type {Text} */ margin) => `Yarn for a pair, ${margin} to spare in it`,
+  caption: (/** @type {Text} */ margin) =>
+    `Yarn for a pair, ${margin} to spare in it, in balls as such yarn is usually sold`,
   // Where the sheet says nothing of it, the core adds this much.
   usualMargin: 0.1,
   yarnHead: 'Yarn',
@@ -43,13 +44,8 @@ export const supplyWords = {
   ],
   stitches: (/** @type {Text} */ count) => `${count} st`,
   yarn: (/** @type {Text} */ yarn, /** @type {Text} */ error) => `${yarn} ± ${error}`,
-  balls: (
-    /** @type {Text} */ count,
-    /** @type {Text} */ mass,
-    /** @type {boolean} */ isUsual,
-    /** @type {boolean} */ isJust,
-  ) =>
-    `${count} ${count === '1' ? 'ball' : 'balls'} of ${mass}${isUsual ? ', as usually sold' : ''}${isJust ? ': a close thing' : ''}`,
+  balls: (/** @type {Text} */ count, /** @type {Text} */ mass, /** @type {boolean} */ isJust) =>
+    `${count} ${count === '1' ? 'ball' : 'balls'} of ${mass}${isJust ? ': just' : ''}`,
   sock: (/** @type {Text} */ mass) => `${mass} a sock`,
   needle: (/** @type {Text} */ mm, /** @type {Text} */ us) => (us ? `${mm} (US ${us})` : mm),
   cable: (/** @type {Text} */ length) => `${length} cable`,

@@ -84,7 +84,11 @@ export function viewHelping(h, showing) {
       h(
         'p',
         { class: 'print-it' },
-        h('button', { type: 'button', class: 'quiet', 'data-carry': 'helping.copy' }, words.copyAll),
+        h(
+          'button',
+          { type: 'button', class: 'quiet', 'data-carry': 'helping.copy' },
+          words.copyAll,
+        ),
       ),
   ];
 }

@@ -26,7 +26,7 @@ export function sayCell({ stitchCount, mWithMargin, yarnError, gPerSock, ball, n
   return [
     words.stitches(formatCount(stitchCount)),
     words.yarn(yarn(mWithMargin), yarn(mWithMargin * yarnError)),
-    ball && words.balls(formatCount(ball.count), mass(ball.g), ball.usual, ball.just),
+    ball && words.balls(formatCount(ball.count), mass(ball.g), ball.just),
     words.sock(mass(gPerSock)),
     words.needle(writeNeedle(needle.mm), needle.us ?? ''),
     needle.cableMm === undefined ? words.noCable : words.cable(length(needle.cableMm)),
@@ -54,7 +54,11 @@ function supplyTable(h, showing) {
   /** @type {Cell[]} */
   const cells = reply.cells;
   return table(h, {
-    caption: words.caption(formatPercent(showing.request.yarnMargin ?? words.usualMargin)),
+    caption: h(
+      'span',
+      {},
+      words.caption(formatPercent(showing.request.yarnMargin ?? words.usualMargin)),
+    ),
     heads: [
       words.yarnHead,
       ...columns.map((/** @type {any} */ one) => saySize(one, showing.system)),
