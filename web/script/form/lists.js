@@ -12,6 +12,10 @@ const massUnits = unitsOfKind.mass;
 export const unitsInList = (kind) =>
   kind === 'mass' ? [...massUnits, ...unitsOfKind.yarn] : unitsOfKind[kind];
 
+// Numbers of one row belong together by a sign between them; without it a comma has been left out.
+const isTied = (/** @type {Item} */ { amounts, text }) =>
+  amounts.length === 1 || (amounts.length === 2 && /[x×:=(]/i.test(text));
+
 /** @param {Amount} amount @param {string} unit of one without */
 const baseOf = (amount, unit) => toBase(amount.value, amount.unit || unit);
 
@@ -49,7 +53,7 @@ export function readList({ kind }, { typed, unit }) {
     const own = item.amounts.find((amount) => amount.unit !== '') ?? written;
     const amounts = item.amounts.map((amount) => baseOf(amount, own?.unit || unit));
     const one = isRow
-      ? item.name === '' && !item.per && amounts
+      ? item.name === '' && !item.per && isTied(item) && amounts
       : kind === 'mass'
         ? lotOf(item, unit)
         : !isOne
