@@ -6,7 +6,8 @@ import { coloursOf, parseList, toBase, unitsOfKind } from '../units.js';
 /** @typedef {import('../units.js').Item} Item */
 /** @typedef {Item['amounts'][number]} Amount */
 
-const massUnits = unitsOfKind.mass;
+// Wool for many may weigh more than any ball.
+const massUnits = [...unitsOfKind.mass, 'kg', 'lb'];
 
 /** The units that may stand in a list. @param {Field['kind']} kind */
 export const unitsInList = (kind) =>

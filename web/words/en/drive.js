@@ -21,7 +21,7 @@ export const driveWords = {
   },
   byNumber: {
     caption: (/** @type {Text} */ wanted) => `What so many sizes serve; the line is at ${wanted}`,
-    heads: ['Sizes', 'Feet served', ''],
+    heads: ['Sizes', 'Feet served'],
   },
 
   caption: (

@@ -59,6 +59,6 @@ export const deskFields = {
   '/drive/lots': {
     label: 'Wool at hand',
     short: 'wool at hand',
-    how: '400 g of 200 m per 100 g, 150 g. A weight or a length alone counts as the sock’s yarn.',
+    how: '1.2 kg of 200 m per 100 g, 150 g. A weight or a length alone counts as the sock’s yarn.',
   },
 };

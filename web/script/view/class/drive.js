@@ -47,7 +47,14 @@ function viewNumbers(h, document, { reply, request }) {
       const share = isChosen ? reached : most;
       return {
         name: formatCount(i + 1),
-        cells: [sayShare(share), /** @type {any} */ (drawShareBar(document, share, wanted))],
+        cells: [
+          h(
+            'div',
+            { class: 'share' },
+            h('span', {}, sayShare(share)),
+            /** @type {any} */ (drawShareBar(document, share, wanted)),
+          ),
+        ],
         mark: isChosen ? 'chosen' : '',
       };
     }),
@@ -123,6 +130,7 @@ function viewLots(h, { reply, request }, { system }) {
         ...(isEnough ? [] : [row(lots.missing, missing)]),
       ],
       className: 'lots',
+      region: lots.title,
     }),
   ].flat();
 }
