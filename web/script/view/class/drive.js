@@ -75,7 +75,7 @@ const planOf = ({ footMm, ballGirthMm, legHeightMm, stitchCount }, { request }, 
 function viewSizes(h, answered, showing) {
   const { reply, request } = answered;
   return table(h, {
-    caption: sayCaption(request, showing),
+    caption: h('span', {}, sayCaption(request, showing)),
     heads: words.sizeHeads,
     rows: reply.sizes.map((size, i) => {
       const { pairs, sock, feet, serves, yarn } = saySize(size, showing.system);
@@ -122,7 +122,7 @@ function viewLots(h, { reply, request }, { system }) {
     isEnough && h('p', {}, lots.enough(count(request.drive.pairs))),
     cautions.map((text) => h('p', {}, text)),
     table(h, {
-      caption: lots.hint,
+      caption: h('span', {}, lots.hint),
       heads: lots.heads(sizes.map((_, i) => nameOf(i))),
       rows: [
         ...each,
