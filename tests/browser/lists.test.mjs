@@ -46,6 +46,8 @@ test('a lot is told by its weight, its length, or by its label', () => {
     ['35 g', 'g', { g: 35 }],
     ['35', 'g', { g: 35 }],
     ['2 oz', 'g', { g: 56.69904625 }],
+    ['2.5 kg', 'g', { g: 2500 }],
+    ['1 lb of 200 m per 100 g', 'g', { g: 453.59237, mPer100G: 200 }],
     ['2', 'oz', { g: 56.69904625 }],
     ['red 60 m', 'g', { m: 60 }],
     ['60 yd', 'g', { m: 54.864 }],
@@ -61,6 +63,34 @@ test('a lot is told by its weight, its length, or by its label', () => {
     assert.deepEqual(Object.keys(lot).sort(), Object.keys(expected).sort(), typed);
     for (const [key, value] of Object.entries(expected))
       assert.ok(Math.abs(lot[key] - value) < 1e-9, `${typed}: ${key} ${lot[key]}`);
+  }
+});
+
+test('numbers of one row have a sign between them: without it a comma was left out', () => {
+  for (const [kind, typed, expected] of [
+    ['number', '6, 8, 10 x 2', [[6], [8], [10, 2]]],
+    [
+      'number',
+      '6: 2; 8 × 3',
+      [
+        [6, 2],
+        [8, 3],
+      ],
+    ],
+    ['number', '36 1/2', [[36.5]]],
+    [
+      'length',
+      '22 x 20 cm, 24 x 22 cm',
+      [
+        [220, 200],
+        [240, 220],
+      ],
+    ],
+  ])
+    assert.deepEqual(read(kind, typed, kind === 'length' ? 'cm' : '').value, expected, typed);
+  for (const typed of ['36 38 40', '6 8', '6 x 8 x 10']) {
+    const { ok, code, item } = read('number', typed);
+    assert.deepEqual([ok, code, item], [false, 'not_in_list', typed]);
   }
 });
 

@@ -19,9 +19,13 @@ const schema = JSON.parse(
 const codes = (definition, name) => schema.$defs[definition].properties[name].enum;
 
 // Of the plan, and of what is asked beside it.
-const problemCodes = ['problem', 'foundProblem', 'adjustProblem', 'stripesProblem'].flatMap(
-  (name) => codes(name, 'code'),
-);
+const problemCodes = [
+  'problem',
+  'foundProblem',
+  'adjustProblem',
+  'stripesProblem',
+  'driveProblem',
+].flatMap((name) => codes(name, 'code'));
 
 const missing = (all, said) => all.filter((code) => !(code in said));
 

@@ -11,8 +11,18 @@ export { parseQuantity, withoutUnit } from './units/parse.js';
 
 /** @typedef {'metric' | 'inch'} System */
 
-// One inch is 25.4 mm, one yard 0.9144 m, one ounce 28.349523125 g, exactly (the agreement of 1959).
-const perUnit = { cm: 10, mm: 1, in: 25.4, m: 1, yd: 0.9144, g: 1, oz: 28.349523125 };
+// One inch is 25.4 mm, one yard 0.9144 m, one pound of 16 ounces 453.59237 g, exactly (the agreement of 1959).
+const perUnit = {
+  cm: 10,
+  mm: 1,
+  in: 25.4,
+  m: 1,
+  yd: 0.9144,
+  g: 1,
+  oz: 28.349523125,
+  kg: 1000,
+  lb: 453.59237,
+};
 
 /** Units a field may be typed in; the first two stand in its unit control. */
 export const unitsOfKind = {

@@ -105,7 +105,7 @@ export function showPlan(document, showing) {
     along: () => viewAlong(h, showing),
     working: () => viewWorking(h, showing),
     summary: () => viewSummary(h, showing),
-    ...deskViews(h, showing),
+    ...deskViews(h, document, showing),
   };
   for (const [name, draw] of Object.entries(views)) fill(document, name, draw);
   document.documentElement.toggleAttribute('data-last-good', showing.problems.length > 0);

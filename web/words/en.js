@@ -19,6 +19,7 @@ export { stripesWords } from './en/stripes.js';
 export { stagesWords } from './en/stages.js';
 export { helpingWords, oddWords } from './en/odd.js';
 export { supplyWords, takeWords } from './en/supply.js';
+export { driveCautions, driveWords } from './en/drive.js';
 export { bandWords } from './en/band.js';
 export { penWords } from './en/pen_sheet.js';
 export { stretchWords } from './en/stretch.js';

@@ -50,7 +50,7 @@ export function openDesk(show) {
     const reply = answer(question, request);
     /** @type {import('../form.js').Problem[]} */
     const all = reply.ok ? [] : reply.problems;
-    const at = (/** @type {string} */ pointer) => deskPlaces[question](pointer);
+    const at = (/** @type {string} */ pointer) => deskPlaces[question](pointer, request);
     const refused = all
       .filter(({ field }) => at(field) !== '')
       .map((problem) => ({ ...problem, field: at(problem.field) }));

@@ -1,12 +1,13 @@
 // How what is typed at the teacher's desk, and her sock, make the requests about many of them.
-
 import { readDraft } from '../form.js';
+import { drivePlace, driveRequest } from './drive_request.js';
 
 /** @typedef {import('../ask.js').Good} Good */
 
 /**
  * @typedef {(good: Good, said: Record<string, any>, state: import('../state.js').State, isEmpty: boolean) => Record<string, any> | undefined} Make
  *   nothing where there is nothing to ask
+ * @typedef {(pointer: string, request: Record<string, any>) => string} Place
  */
 
 /** A yarn known by its label's number alone. @param {number} category */
@@ -29,7 +30,7 @@ export function sizesOf({ scale = 'eu', body = 'woman', sizes = [], feet = [] },
 /** The yarns ticked at the desk, or else the class's own. @param {Record<string, any>} said */
 const yarnsOf = ({ yarns }) => (yarns ?? []).map(ofYarn);
 
-/** @typedef {'supply' | 'odd'} Question */
+/** @typedef {'supply' | 'odd' | 'drive'} Question */
 
 /** @type {Record<Question, Make>} */
 export const deskRequests = {
@@ -46,12 +47,10 @@ export const deskRequests = {
     const { started, draft = {} } = helping.sheet;
     return { ...(started?.request ?? readDraft(draft).request), ...(inHand ? { inHand } : {}) };
   },
+  drive: driveRequest,
 };
 
-/**
- * Where the field of a problem stands at the desk; '' where it does not, for it is a student's.
- * @type {Record<Question, (pointer: string) => string>}
- */
+/** Where the field of a problem stands at the desk; '' where it does not, for it is a student's. @type {Record<Question, Place>} */
 export const deskPlaces = {
   supply: (pointer) =>
     pointer.startsWith('/rows')
@@ -62,4 +61,5 @@ export const deskPlaces = {
           ? '/supply/feet'
           : pointer.replace('/class', ''),
   odd: (pointer) => (pointer.startsWith('/inHand') ? pointer : ''),
+  drive: drivePlace,
 };

@@ -6,11 +6,16 @@ import { coloursOf, parseList, toBase, unitsOfKind } from '../units.js';
 /** @typedef {import('../units.js').Item} Item */
 /** @typedef {Item['amounts'][number]} Amount */
 
-const massUnits = unitsOfKind.mass;
+// Wool for many may weigh more than any ball.
+const massUnits = [...unitsOfKind.mass, 'kg', 'lb'];
 
 /** The units that may stand in a list. @param {Field['kind']} kind */
 export const unitsInList = (kind) =>
   kind === 'mass' ? [...massUnits, ...unitsOfKind.yarn] : unitsOfKind[kind];
+
+// Numbers of one row belong together by a sign between them; without it a comma has been left out.
+const isTied = (/** @type {Item} */ { amounts, text }) =>
+  amounts.length === 1 || (amounts.length === 2 && /[x×:=(]/i.test(text));
 
 /** @param {Amount} amount @param {string} unit of one without */
 const baseOf = (amount, unit) => toBase(amount.value, amount.unit || unit);
@@ -49,7 +54,7 @@ export function readList({ kind }, { typed, unit }) {
     const own = item.amounts.find((amount) => amount.unit !== '') ?? written;
     const amounts = item.amounts.map((amount) => baseOf(amount, own?.unit || unit));
     const one = isRow
-      ? item.name === '' && !item.per && amounts
+      ? item.name === '' && !item.per && isTied(item) && amounts
       : kind === 'mass'
         ? lotOf(item, unit)
         : !isOne

@@ -24,6 +24,8 @@ const spellings = {
   yd: ['yd', 'yds', 'yard', 'yards'],
   g: ['g', 'gr', 'gram', 'grams', 'gramme', 'grammes'],
   oz: ['oz', 'oz.', 'ounce', 'ounces'],
+  kg: ['kg', 'kgs', 'kilo', 'kilos', 'kilogram', 'kilograms', 'kilogramme', 'kilogrammes'],
+  lb: ['lb', 'lb.', 'lbs', 'pound', 'pounds'],
   st: ['st', 'sts', 'stitch', 'stitches'],
   r: ['r', 'rnd', 'rnds', 'round', 'rounds', 'row', 'rows'],
   '%': ['%'],

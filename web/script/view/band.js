@@ -1,4 +1,5 @@
-// The band round a pair that is given away, twice on one side of paper: what the plan knows, and lines to fill in.
+// The band round a pair that is given away, twice on one side of paper: what the plan knows, and lines to fill in. Bands for
+// the feet of others are made of the same.
 import { formatNumber } from '../units.js';
 import { bandWords as words, optionWords } from '../../words/en.js';
 import { hasGreatToe } from './both_socks.js';
@@ -13,28 +14,37 @@ function bothLengths(mm, system) {
   return [length(mm), otherLength(mm)];
 }
 
+/** Feet from one length to another, in both systems. @param {number} fromMm @param {number} toMm @param {Showing['system']} system */
+export function sayFeet(fromMm, toMm, system) {
+  const to = bothLengths(toMm, system);
+  return bothLengths(fromMm, system).map((length, i) => words.range(length, to[i]));
+}
+
 /** @param {Showing} showing */
 function feet({ plan, system }) {
   const { serves, foot } = plan;
-  if (!serves) return [words.one(bothLengths(foot.lengthMm, system).join(' · '))];
-  const from = bothLengths(serves.footFromMm, system);
-  const to = bothLengths(serves.footToMm, system);
-  return from.map((length, i) => words.range(length, to[i]));
+  return serves
+    ? sayFeet(serves.footFromMm, serves.footToMm, system)
+    : [words.one(bothLengths(foot.lengthMm, system).join(' · '))];
 }
 
 const writeSize = (/** @type {number} */ size) => formatNumber(size, 1);
 
-/** @param {Showing['plan']} plan */
-const shoes = ({ serves }) =>
-  (serves?.sizes ?? []).map(({ scale, from, to }) => {
-    const sizes = from === to ? writeSize(from) : `${writeSize(from)}–${writeSize(to)}`;
-    return `${words.scales[scale]}\u00a0${sizes}`;
+/** @param {ReadonlyArray<{ scale: string, from: number, to: number }>} sizes */
+export const sayShoes = (sizes) =>
+  sizes.map(({ scale, from, to }) => {
+    const told = from === to ? writeSize(from) : `${writeSize(from)}–${writeSize(to)}`;
+    return `${words.scales[scale]}\u00a0${told}`;
   });
 
-/** @param {Make} h @param {Showing} showing */
-function band(h, showing) {
-  const { plan, name } = showing;
-  const row = (/** @type {string} */ term, /** @type {string[]} */ told) =>
+/**
+ * @param {Make} h @param {import('../contract.js').Plan} plan what it shares with the pair
+ * @param {{ title?: string, rows: Array<[string, string[]]> }} told what stands on it, each under its term
+ */
+export function band(h, plan, { title = words.title, rows }) {
+  /** @type {[string, string[]]} */
+  const yarn = [words.yarn, [optionWords['/yarn/category'][plan.category]]];
+  const row = (/** @type {[string, string[]]} */ [term, told]) =>
     told.length > 0 &&
     h(
       'div',
@@ -48,15 +58,9 @@ function band(h, showing) {
     h(
       'div',
       {},
-      h('h2', {}, name || words.title),
+      h('h2', {}, title),
       h('p', {}, hasGreatToe(plan) ? words.sided : words.noHeel),
-      h(
-        'dl',
-        {},
-        row(words.foot, feet(showing)),
-        row(words.shoes, shoes(plan)),
-        row(words.yarn, [optionWords['/yarn/category'][plan.category]]),
-      ),
+      h('dl', {}, [...rows, yarn].map(row)),
     ),
     h('p', { class: 'band-fold' }, words.fold),
     h(
@@ -69,4 +73,12 @@ function band(h, showing) {
 }
 
 /** @param {Make} h @param {Showing} showing */
-export const viewBand = (h, showing) => [band(h, showing), band(h, showing)];
+export const viewBand = (h, showing) => {
+  const { plan, name } = showing;
+  /** @type {Array<[string, string[]]>} */
+  const rows = [
+    [words.foot, feet(showing)],
+    [words.shoes, sayShoes(plan.serves?.sizes ?? [])],
+  ];
+  return [0, 1].map(() => band(h, plan, { title: name || undefined, rows }));
+};

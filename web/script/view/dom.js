@@ -16,9 +16,10 @@ export const maker =
 /**
  * A table with a caption, a row of heads, and rows whose first cell names them.
  * @param {Make} h
- * @param {{ caption: Child | Child[], heads: string[], rows: Array<{ name: string, cells: Child[], mark?: string }>, className?: string }} table
+ * @param {{ caption: Child | Child[], heads: string[], rows: Array<{ name: string, cells: Child[], mark?: string }>, className?: string, region?: string }} table `region` names one that may be wider than a screen, and
+ *   holds nothing else that keys reach: they move it then
  */
-export function table(h, { caption, heads, rows, className = '' }) {
+export function table(h, { caption, heads, rows, className = '', region }) {
   const cell = (/** @type {Child} */ child) => h('td', {}, child);
   const row = (/** @type {(typeof rows)[number]} */ { name, cells, mark = '' }) =>
     h('tr', { class: mark }, h('th', { scope: 'row' }, name), cells.map(cell));
@@ -30,7 +31,9 @@ export function table(h, { caption, heads, rows, className = '' }) {
   return h(
     'div',
     // Very large letters on a very small screen: the table moves, not the page.
-    { class: 'table' },
+    region
+      ? { class: 'table', role: 'region', tabindex: '0', 'aria-label': region }
+      : { class: 'table' },
     h(
       'table',
       { class: className },

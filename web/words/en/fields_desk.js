@@ -29,7 +29,12 @@ export const deskFields = {
   '/inHand/balls': { label: 'Balls of yarn in hand', short: 'balls in hand' },
   '/inHand/g': { label: 'or, weighed', of: ', the yarn in hand', short: 'yarn in hand' },
   '/drive/pairs': { label: 'Pairs wanted', short: 'pairs' },
-  '/drive/women': { label: 'Women', of: ', parts of the feet', short: 'women' },
+  '/drive/women': {
+    label: 'Women',
+    of: ', parts of the feet',
+    short: 'women',
+    how: 'A part of the feet, of any size: 1 and 1, or 60 and 40.',
+  },
   '/drive/men': { label: 'Men', of: ', parts of the feet', short: 'men' },
   '/drive/children': {
     label: 'Children',
@@ -41,11 +46,19 @@ export const deskFields = {
     short: 'sizes',
     how: 'Left out, as few as serve enough.',
   },
-  '/drive/wantedShare': { label: 'Feet to serve', short: 'feet to serve' },
-  '/drive/legOfFoot': { label: 'Leg, as a share of the foot', short: 'leg of the foot' },
+  '/drive/wantedShare': {
+    label: 'Feet to serve',
+    short: 'feet to serve',
+    how: 'Left out, 90 %.',
+  },
+  '/drive/legOfFoot': {
+    label: 'Leg height',
+    short: 'leg height',
+    how: 'As a share of the foot’s length. Left out, 80 %: 20 cm on a foot of 25.',
+  },
   '/drive/lots': {
     label: 'Wool at hand',
     short: 'wool at hand',
-    how: '400 g of 200 m per 100 g, 150 g. A weight alone counts as the sock’s yarn.',
+    how: '1.2 kg of 200 m per 100 g, 150 g. A weight or a length alone counts as the sock’s yarn.',
   },
 };

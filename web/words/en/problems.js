@@ -75,6 +75,10 @@ export const problemWords = {
   girth_out_of_range: ({ girthMm }) =>
     `That size would be a foot ${girthMm} round, out of range. Measure the foot instead.`,
 
+  // Told by the core, of many feet.
+  nobody_served: () =>
+    'No sock of this fabric goes over anybody’s heel and still stays on. Look at the gauge (tension), the stretched width and their units.',
+
   // Told by the core, of stripes.
   too_many_bands: () => 'So short a repeat makes no stripes: the colour would change all the time.',
 };

@@ -1,18 +1,22 @@
 // The teacher's desk, put together: by place on the page, and by page for paper.
 import { viewHelping } from './helping.js';
+import { viewDrive } from './drive.js';
+import { printBands } from './drive_bands.js';
 import { printSupply, viewSupply } from './supply.js';
 
 /** @typedef {import('../showing.js').Showing} Showing */
 /** @typedef {import('../dom.js').Make} Make */
 /** @typedef {import('../dom.js').Child} Child */
 
-/** @param {Make} h @param {Showing} showing @returns {Record<string, () => Child[]>} */
-export const deskViews = (h, showing) => ({
+/** @param {Make} h @param {Document} document @param {Showing} showing @returns {Record<string, () => Child[]>} */
+export const deskViews = (h, document, showing) => ({
   supply: () => viewSupply(h, showing),
   helping: () => viewHelping(h, showing),
+  drive: () => viewDrive(h, document, showing),
 });
 
 /** @param {Make} h */
 export const deskPages = (h) => ({
   supply: (/** @type {Showing} */ showing) => printSupply(h, showing),
+  bands: (/** @type {Showing} */ showing) => printBands(h, showing),
 });
