@@ -1,11 +1,12 @@
 // How what is typed at the teacher's desk, and her sock, make the requests about many of them.
 
-import { readDraft } from '../form.js';
+import { readDraft, readRoster } from '../form.js';
 
 /** @typedef {import('../ask.js').Good} Good */
+/** @typedef {import('../state.js').State} State */
 
 /**
- * @typedef {(good: Good, said: Record<string, any>, state: import('../state.js').State, isEmpty: boolean) => Record<string, any> | undefined} Make
+ * @typedef {(good: Good, said: Record<string, any>, state: State, isEmpty: boolean) => Record<string, any> | undefined} Make
  *   nothing where there is nothing to ask
  */
 
@@ -29,7 +30,9 @@ export function sizesOf({ scale = 'eu', body = 'woman', sizes = [], feet = [] },
 /** The yarns ticked at the desk, or else the class's own. @param {Record<string, any>} said */
 const yarnsOf = ({ yarns }) => (yarns ?? []).map(ofYarn);
 
-/** @typedef {'supply' | 'odd'} Question */
+const readSeats = (/** @type {State} */ { lesson, system }) => readRoster(lesson.roster, system);
+
+/** @typedef {'supply' | 'odd' | 'roster'} Question */
 
 /** @type {Record<Question, Make>} */
 export const deskRequests = {
@@ -45,6 +48,12 @@ export const deskRequests = {
     if (!helping?.sheet) return undefined;
     const { started, draft = {} } = helping.sheet;
     return { ...(started?.request ?? readDraft(draft).request), ...(inHand ? { inHand } : {}) };
+  },
+  // Typed in no field of the form: a table, read as a whole.
+  roster: ({ request }, _said, state) => {
+    const { seats } = readSeats(state);
+    if (seats.length === 0) return undefined;
+    return { version: 1, class: request, seats: seats.map(({ part }) => part) };
   },
 };
 
@@ -62,4 +71,8 @@ export const deskPlaces = {
           ? '/supply/feet'
           : pointer.replace('/class', ''),
   odd: (pointer) => (pointer.startsWith('/inHand') ? pointer : ''),
+  roster: () => '',
 };
+
+/** What goes with an answer and is none of the core's: of seats their rows and labels. @type {Partial<Record<Question, (state: State) => any>>} */
+export const deskAbout = { roster: readSeats };

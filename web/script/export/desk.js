@@ -1,6 +1,7 @@
 // What stands at the teacher's desk, to take along: as a file, or as text to be pasted into a mail.
 import { copyText, handOver } from '../download.js';
 import { tellHelping } from '../view/class/helping.js';
+import { rosterTable, rosterText } from './roster.js';
 import { supplyText, supplyTable } from './supply.js';
 import { takeWords } from '../../words/en.js';
 import { writeCsv } from './csv.js';
@@ -16,6 +17,11 @@ const takes = {
   },
   'supply.copy': { type: 'text/plain', write: supplyText },
   'helping.copy': { type: 'text/plain', write: (showing) => tellHelping(showing).join('\n\n') },
+  'roster.csv': {
+    type: 'text/csv',
+    write: (showing, separator) => writeCsv(rosterTable(showing), separator),
+  },
+  'roster.copy': { type: 'text/plain', write: rosterText },
 };
 
 /**

@@ -1,5 +1,7 @@
 // The teacher's desk, put together: by place on the page, and by page for paper.
 import { viewHelping } from './helping.js';
+import { viewRoster } from './roster.js';
+import { viewSeats } from './roster_seats.js';
 import { printSupply, viewSupply } from './supply.js';
 
 /** @typedef {import('../showing.js').Showing} Showing */
@@ -10,6 +12,8 @@ import { printSupply, viewSupply } from './supply.js';
 export const deskViews = (h, showing) => ({
   supply: () => viewSupply(h, showing),
   helping: () => viewHelping(h, showing),
+  roster: () => viewRoster(h, showing),
+  'roster-seats': () => viewSeats(h, showing),
 });
 
 /** @param {Make} h */
