@@ -88,15 +88,15 @@ test('a cell opens as that very plan', async () => {
 
 test('what is typed at the desk stays: over a reload, and whichever sock is on the page', async () => {
   const { page } = await openTable();
-  const before = await readTable(page);
+  const was = await readTable(page);
   await again(page);
   await goTo(page, 'Class');
   await page.locator('#wool > summary').click();
-  assert.deepEqual(await readTable(page), before);
+  assert.deepEqual(await readTable(page), was);
   await page.locator('#socks').evaluate((fold) => (fold.open = true));
   await page.getByRole('button', { name: 'a new sock', exact: true }).click();
   await goTo(page, 'Class');
-  assert.deepEqual(await readTable(page), before);
+  assert.deepEqual(await readTable(page), was);
 });
 
 test('feet by tape stand beside shoes, in the units she teaches in', async () => {
