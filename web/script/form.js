@@ -20,6 +20,8 @@ export { listenHelping } from './form/helping.js';
 export { listenFile } from './form/own_words.js';
 export { closeForm, showForm } from './form/show.js';
 export { listenStretch } from './form/stretch_line.js';
+export { readRoster } from './form/roster.js';
+export { tellSeat } from './form/roster_tell.js';
 export { examplesLeft, tellGood, tellProblems, valuesOf } from './form/tell.js';
 
 /** @typedef {import('./state.js').State} State */

@@ -4,7 +4,7 @@ import { isOfOne, isSameSock, startState } from './state.js';
 
 /** @typedef {import('./state.js').State} State */
 /** @typedef {import('./ask.js').Answer} Answer */
-/** @typedef {import('./ask.js').Good} Good */
+/** @typedef {{ stitchCount: number, totalRounds: number }} Counts */
 
 /** @param {Answer | undefined} answer @param {unknown} link @returns {string} */
 function make(answer, link) {
@@ -14,7 +14,7 @@ function make(answer, link) {
 
 /**
  * A link to this sock as it stands; `good` where it comes to a plan.
- * @param {Answer | undefined} answer @param {State} state @param {Good | undefined} good
+ * @param {Answer | undefined} answer @param {State} state @param {{ plan: Counts } | undefined} good
  */
 export function linkOf(answer, state, good) {
   const { moment: view, system, locks, course } = state;
@@ -27,12 +27,23 @@ export function linkOf(answer, state, good) {
  * A link to the sock of a request like another's, less some of its members and with other values by pointer; '' where the
  * form could not ask for it.
  * @param {Answer | undefined} answer @param {State['system']} system @param {Record<string, any>} request
- * @param {string[]} clear @param {Record<string, any>} change
+ * @param {string[]} clear @param {Record<string, any>} change @param {Counts} [made] what it comes to
  */
-export function linkOfRequest(answer, system, request, clear, change) {
+export function linkOfRequest(answer, system, request, clear, change, made) {
   const kept = Object.entries(request).filter(([name]) => !clear.includes(`/${name}`));
   const sheet = sheetOfRequest(Object.fromEntries(kept), change);
-  return sheet ? linkOf(answer, { ...sheet, system }, undefined) : '';
+  return sheet ? linkOf(answer, { ...sheet, system }, made && { plan: made }) : '';
+}
+
+/**
+ * The same of a part laid over a request. How that is done is the core's to say.
+ * @param {Answer | undefined} answer @param {State['system']} system @param {Record<string, any>} request
+ * @param {import('./contract.js').SeatPart} part @param {Counts} [made]
+ */
+export function linkOfPart(answer, system, request, { inHand: _aside, ...part }, made) {
+  const reply = answer?.('supply', { version: 1, class: request, rows: [part], columns: [{}] });
+  const { clear, change } = reply?.ok ? reply.supply.cells[0] : {};
+  return clear ? linkOfRequest(answer, system, request, clear, change, made) : '';
 }
 
 /** What a teacher gives her class. @param {Answer | undefined} answer @param {State} state */

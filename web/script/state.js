@@ -97,6 +97,7 @@ export {
   isSameSock,
   lessonIn,
   lockable,
+  mostRoster,
   toSheet,
   wishesIn,
   writeSheet,

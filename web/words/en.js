@@ -18,6 +18,7 @@ export { sheetWords } from './en/sheet.js';
 export { stripesWords } from './en/stripes.js';
 export { stagesWords } from './en/stages.js';
 export { helpingWords, oddWords } from './en/odd.js';
+export { rosterWords } from './en/roster.js';
 export { supplyWords, takeWords } from './en/supply.js';
 export { driveCautions, driveWords } from './en/drive.js';
 export { bandWords } from './en/band.js';

@@ -1,7 +1,7 @@
 // What the teacher's desk asks: of many socks at once, so it costs more than one plan. Asked only while the desk is on the
 // page, and anew only where something has changed.
 import { readBeside } from '../form.js';
-import { deskPlaces, deskRequests } from './desk_requests.js';
+import { deskAbout, deskPlaces, deskRequests } from './desk_requests.js';
 
 /** @typedef {import('../ask.js').Answer} Answer */
 /** @typedef {import('../ask.js').Good} Good */
@@ -34,18 +34,19 @@ export function openDesk(show) {
   function askOne(answer, good, state, question) {
     const { said, isEmpty, problems } = readBeside(state.draft, question);
     const request = deskRequests[question](good, said, state, isEmpty);
+    const about = deskAbout[question]?.(state);
     if (!request) {
       known.delete(question);
-      return { problems };
+      return { problems, about };
     }
     const text = JSON.stringify(request);
     const last = known.get(question);
     // What could not be read is told anew at every key; what was answered stands.
     if (last?.text === text)
-      return { ...last.beside, problems: [...problems, ...last.beside.problems] };
+      return { ...last.beside, about, problems: [...problems, ...last.beside.problems] };
     if (isSlow.has(question) && !isRested) {
       waitForRest();
-      return { ...last?.beside, problems, isLate: true };
+      return { about, ...last?.beside, next: about, problems, isLate: true };
     }
     const reply = answer(question, request);
     /** @type {import('../form.js').Problem[]} */
@@ -57,6 +58,7 @@ export function openDesk(show) {
     const beside = {
       reply: reply.ok ? reply[question] : undefined,
       request,
+      about,
       problems: refused,
       refused: all.filter(({ field }) => at(field) === ''),
     };

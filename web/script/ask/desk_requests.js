@@ -1,11 +1,12 @@
 // How what is typed at the teacher's desk, and her sock, make the requests about many of them.
-import { readDraft } from '../form.js';
+import { readDraft, readRoster } from '../form.js';
 import { drivePlace, driveRequest } from './drive_request.js';
 
 /** @typedef {import('../ask.js').Good} Good */
+/** @typedef {import('../state.js').State} State */
 
 /**
- * @typedef {(good: Good, said: Record<string, any>, state: import('../state.js').State, isEmpty: boolean) => Record<string, any> | undefined} Make
+ * @typedef {(good: Good, said: Record<string, any>, state: State, isEmpty: boolean) => Record<string, any> | undefined} Make
  *   nothing where there is nothing to ask
  * @typedef {(pointer: string, request: Record<string, any>) => string} Place
  */
@@ -30,7 +31,9 @@ export function sizesOf({ scale = 'eu', body = 'woman', sizes = [], feet = [] },
 /** The yarns ticked at the desk, or else the class's own. @param {Record<string, any>} said */
 const yarnsOf = ({ yarns }) => (yarns ?? []).map(ofYarn);
 
-/** @typedef {'supply' | 'odd' | 'drive'} Question */
+const readSeats = (/** @type {State} */ { lesson, system }) => readRoster(lesson.roster, system);
+
+/** @typedef {'supply' | 'odd' | 'drive' | 'roster'} Question */
 
 /** @type {Record<Question, Make>} */
 export const deskRequests = {
@@ -48,6 +51,12 @@ export const deskRequests = {
     return { ...(started?.request ?? readDraft(draft).request), ...(inHand ? { inHand } : {}) };
   },
   drive: driveRequest,
+  // Typed in no field of the form: a table, read as a whole.
+  roster: ({ request }, _said, state) => {
+    const { seats } = readSeats(state);
+    if (seats.length === 0) return undefined;
+    return { version: 1, class: request, seats: seats.map(({ part }) => part) };
+  },
 };
 
 /** Where the field of a problem stands at the desk; '' where it does not, for it is a student's. @type {Record<Question, Place>} */
@@ -62,4 +71,8 @@ export const deskPlaces = {
           : pointer.replace('/class', ''),
   odd: (pointer) => (pointer.startsWith('/inHand') ? pointer : ''),
   drive: drivePlace,
+  roster: () => '',
 };
+
+/** What goes with an answer and is none of the core's: of seats their rows and labels. @type {Partial<Record<Question, (state: State) => any>>} */
+export const deskAbout = { roster: readSeats };

@@ -2,6 +2,7 @@
 import { copyText, handOver } from '../download.js';
 import { tellHelping } from '../view/class/helping.js';
 import { driveTable, driveText } from './drive.js';
+import { rosterTable, rosterText } from './roster.js';
 import { supplyText, supplyTable } from './supply.js';
 import { takeWords } from '../../words/en.js';
 import { writeCsv } from './csv.js';
@@ -22,6 +23,11 @@ const takes = {
     write: (showing, separator) => writeCsv(driveTable(showing), separator),
   },
   'drive.copy': { type: 'text/plain', write: driveText },
+  'roster.csv': {
+    type: 'text/csv',
+    write: (showing, separator) => writeCsv(rosterTable(showing), separator),
+  },
+  'roster.copy': { type: 'text/plain', write: rosterText },
 };
 
 /**

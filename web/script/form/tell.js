@@ -19,10 +19,11 @@ import { unitsInList } from './lists.js';
 import { readEntry } from './request.js';
 
 /** @typedef {import('./fields.js').Field} Field */
+/** @typedef {Pick<import('../state.js').State, 'draft' | 'shown' | 'system'>} Shown what is on the sheet, and in which units */
 /** @typedef {import('../state.js').State} State */
 /** @typedef {import('./request.js').Problem} Problem */
 
-/** The unit a field shows, whether or not anything was typed in it. @param {State} state @param {Field} field */
+/** The unit a field shows, whether or not anything was typed in it. @param {Shown} state @param {Field} field */
 export const unitOf = (state, field) =>
   shownUnit(state, field.pointer) || unitIn(field.kind, state.system);
 
@@ -154,7 +155,7 @@ function nearest(fields, pointer) {
 // Their limits are lengths of feet, whatever the field is that they stand at.
 const ofFeet = new Set(['shoe_out_of_range', 'girth_out_of_range']);
 
-/** Figures of a problem as the field's reader reads them. @param {Problem} problem @param {Field | undefined} field @param {State} state */
+/** Figures of a problem as the field's reader reads them. @param {Problem} problem @param {Field | undefined} field @param {Shown} state */
 function figuresOf(problem, field, state) {
   // A list of lots holds weights, and lengths besides.
   const isYarn = field?.as === 'list' && /\/m(Per100G)?$/.test(problem.field);
@@ -208,7 +209,7 @@ function offersOf({ code, below, above, advised }) {
 
 /**
  * Problems in words, each at a field that is there.
- * @param {Problem[]} problems @param {State} state @returns {Told[]}
+ * @param {Problem[]} problems @param {Shown} state @returns {Told[]}
  */
 export function tellProblems(problems, state) {
   const fields = fieldsOf(state.draft).filter((field) => isAsked(field, state.draft));

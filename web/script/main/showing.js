@@ -1,6 +1,6 @@
 // What the views are given, put together from all that knows a part of it.
-import { examplesLeft, tellGood, tellProblems, valuesOf } from '../form.js';
-import { linkOfRequest } from '../link.js';
+import { examplesLeft, tellGood, tellProblems, tellSeat, valuesOf } from '../form.js';
+import { linkOfPart, linkOfRequest } from '../link.js';
 import { helpingFor } from './helping.js';
 import { addressOf } from '../share.js';
 import { withinPlan } from '../state.js';
@@ -50,6 +50,11 @@ export function showingFor(
       const text = linkOfRequest(asking.answer(), system, asked, clear, change);
       return text && addressOf(document, text);
     },
+    linkToPart(asked, part, made) {
+      const text = linkOfPart(asking.answer(), system, asked, part, made);
+      return text && addressOf(document, text);
+    },
+    tellSeat: (problem, about, part) => tellSeat(problem, about, part, system),
     beside,
     helping: helpingFor(state, beside?.odd, asking),
     isBegun: started !== undefined,

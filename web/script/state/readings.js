@@ -15,7 +15,7 @@ export function countReadings(draft) {
   return count;
 }
 
-/** The unit a field is shown in. @param {State} state @param {string} pointer */
+/** The unit a field is shown in. @param {Pick<State, 'draft' | 'shown'>} state @param {string} pointer */
 export const shownUnit = (state, pointer) =>
   state.shown[pointer] ?? state.draft[pointer]?.unit ?? '';
 

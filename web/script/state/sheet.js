@@ -12,7 +12,7 @@ import { sheetVersion, upgrade } from './sheet_versions.js';
 // More than any sheet of ours; what is longer is not one.
 const most = { entries: 120, pointer: 64, typed: 200, name: 60, note: 2000, courseNote: 280 };
 // A thousand seats, and twice what a row of theirs takes.
-const mostRoster = 200_000;
+export const mostRoster = 200_000;
 
 const units = ['', 'cm', 'in', 'mm', 'm', 'yd', 'g', 'oz', '%', 'st', 'r'];
 

@@ -29,6 +29,8 @@ function isSameKind(shown, drawn) {
 
 /** @param {Node} parent @param {Node} shown @param {Node} drawn */
 function settleNode(parent, shown, drawn) {
+  // What is built once stands where it stood.
+  if (shown === drawn) return;
   // Most of a plan stays as it is from key to key, and the browser finds that out fastest.
   if (shown.isEqualNode(drawn)) return;
   if (!isSameKind(shown, drawn)) {

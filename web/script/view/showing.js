@@ -1,6 +1,7 @@
 // What the views are given: the plan and how to write it. Types only.
 
 /** @typedef {import('../contract.js').Plan} Plan */
+/** @typedef {import('../contract.js').PairLine} PairLine */
 /** @typedef {{ stitches: number, isAdvised: boolean }} Offer a count in place of one that is none */
 
 /**
@@ -22,6 +23,10 @@
  * @property {boolean} [isRemade] whether a begun sock cannot be shown as it was begun
  * @property {(request: Record<string, any>, clear: string[], change: Record<string, any>) => string} [linkTo] the address of a plan like this
  *   request's, less some of its members and with other values by pointer; '' where the form could not ask for it
+ * @property {(request: Record<string, any>, part: import('../contract.js').SeatPart, made: PairLine) => string} [linkToPart] the same of a part
+ *   laid over a request
+ * @property {(problem: import('../ask.js').Problem, about: any, part?: import('../contract.js').SeatPart) => { column: string, text: string }} [tellSeat]
+ *   a problem of a seat in words, and the head of its column
  * @property {import('../state.js').Lesson} [lesson] what the teacher has said of her class
  * @property {ReturnType<typeof import('../main/helping.js').helpingFor>} [helping] a student's sock that the teacher looks at
  * @property {string} trouble what keeps the page from answering, in words, or ''

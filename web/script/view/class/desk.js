@@ -2,6 +2,8 @@
 import { viewHelping } from './helping.js';
 import { viewDrive } from './drive.js';
 import { printBands } from './drive_bands.js';
+import { viewRoster } from './roster.js';
+import { viewSeats } from './roster_seats.js';
 import { printSupply, viewSupply } from './supply.js';
 
 /** @typedef {import('../showing.js').Showing} Showing */
@@ -13,6 +15,8 @@ export const deskViews = (h, document, showing) => ({
   supply: () => viewSupply(h, showing),
   helping: () => viewHelping(h, showing),
   drive: () => viewDrive(h, document, showing),
+  roster: () => viewRoster(h, showing),
+  'roster-seats': () => viewSeats(h, showing),
 });
 
 /** @param {Make} h */

@@ -1,0 +1,81 @@
+// The rows of a class's table with what the core says of each, in words: for the page, and for files.
+import { problemWords, rosterWords as words } from '../../../words/en.js';
+import { cautionText as sayOddity } from '../cautions.js';
+
+/** @typedef {import('../showing.js').Showing} Showing */
+/** @typedef {import('../../contract.js').Oddity} Oddity */
+/**
+ * @typedef {object} SeatRow
+ * @property {number} row as pasted, from 1
+ * @property {string} seat its label
+ * @property {import('../../contract.js').SeatPart} [part] what it says of its own; nothing, where it could not be read
+ * @property {import('../../contract.js').PairLine} [line]
+ * @property {string[]} odd what does harm, in words
+ * @property {string[]} oddGauge those of it that are the swatch's
+ * @property {Array<{ column: string, text: string }>} faults why there is no sock
+ */
+/** @typedef {{ row: number, seat: string, column: string, code: string, typed: string, units?: string }} Fault of what was pasted */
+
+/** @param {Fault} fault */
+function sayFault({ column, code, typed, units = '' }) {
+  const text = words.faults[code]?.(typed) ?? problemWords[code]?.({ typed, units }) ?? code;
+  return { column, text };
+}
+
+const isOfSwatch = (/** @type {Oddity} */ { field }) => field.startsWith('/swatch');
+
+/** @param {Showing} showing @returns {SeatRow[]} */
+function tell({ beside, system, tellSeat }) {
+  const { about, reply } = beside?.roster ?? {};
+  /** @type {Map<number, Fault[]>} */
+  const faults = new Map();
+  for (const fault of about.faults) {
+    if (!faults.has(fault.row)) faults.set(fault.row, []);
+    faults.get(fault.row)?.push(fault);
+  }
+  let at = -1;
+  return about.rows.map(
+    (/** @type {{ row: number, seat: string, part?: object }} */ { row, seat, part }) => {
+      if (part) at += 1;
+      const { line, odd = [], problems = [] } = (part && reply?.seats[at]) ?? {};
+      const say = (/** @type {Oddity} */ one) => sayOddity(one, system);
+      return {
+        row,
+        seat,
+        part,
+        line,
+        odd: odd.map(say),
+        oddGauge: odd.filter(isOfSwatch).map(say),
+        faults: part
+          ? problems.map((/** @type {import('../../ask.js').Problem} */ one) =>
+              tellSeat?.(one, about, part),
+            )
+          : (faults.get(row) ?? []).map(sayFault),
+      };
+    },
+  );
+}
+
+/** What was told of an answer last: the same until there is another. @type {WeakMap<object, { reply: unknown, rows: SeatRow[] }>} */
+const told = new WeakMap();
+
+/** Every row, in the order pasted. @param {Showing} showing @returns {SeatRow[]} */
+export function rosterRows(showing) {
+  const { about, reply } = showing.beside?.roster ?? {};
+  if (!about) return [];
+  const known = told.get(about);
+  if (known && known.reply === reply) return known.rows;
+  const rows = tell(showing);
+  told.set(about, { reply, rows });
+  return rows;
+}
+
+/** What is the matter with the heading row, in words. @param {Showing} showing */
+export const headFaults = ({ beside }) => {
+  const { about, next = about } = beside?.roster ?? {};
+  /** @type {Fault[]} */
+  const faults = next?.faults ?? [];
+  return faults
+    .filter(({ seat }) => seat === '')
+    .map((fault) => words.fault(String(fault.row), '', '', sayFault(fault).text));
+};
