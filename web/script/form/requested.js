@@ -12,6 +12,20 @@ const leaves = (value, at = '') =>
     ? Object.entries(value).flatMap(([name, one]) => leaves(one, `${at}/${name}`))
     : [[at, value]];
 
+const isWhole = (/** @type {number} */ value) => Number.isInteger(Number(value.toPrecision(9)));
+
+/**
+ * The unit that a measure was told in, as far as it can be seen: a link has half millimetres, or eightieths of an inch.
+ * @param {import('./fields.js').Field['kind']} kind @param {unknown} value
+ */
+const unitFor = (kind, value) =>
+  kind === 'length' &&
+  typeof value === 'number' &&
+  !isWhole(value * 2) &&
+  isWhole(fromBase(value, 'in') * 80)
+    ? 'in'
+    : (unitsOfKind[kind][0] ?? '');
+
 /**
  * The sheet of a request, or nothing where the form could not have made it.
  * @param {any} request @param {Record<string, unknown>} [change] values it has besides, or in place of its own, by pointer
@@ -31,7 +45,7 @@ export function sheetOfRequest(request, change = {}) {
   for (const [pointer, value] of said) {
     const field = fields.get(pointer);
     if (!field || typeof value === 'object') return undefined;
-    const unit = field.as === 'quantity' ? (unitsOfKind[field.kind][0] ?? '') : '';
+    const unit = field.as === 'quantity' ? unitFor(field.kind, value) : '';
     const isMeasure = typeof value === 'number' && unit !== '' && unit !== 'st' && unit !== 'r';
     const shown = isMeasure ? Number(fromBase(value, unit).toPrecision(12)) : value;
     draft[pointer] = { typed: String(shown), unit: isMeasure ? unit : '' };

@@ -59,17 +59,16 @@ function footOf({ length, girth, scale, size, body }) {
   return named === 'us' ? 'us_which' : { shoe: { scale: named, size: size.size }, body };
 }
 
-/** One reading of a swatch; what one count was taken over goes for both. @param {Record<string, any>} said */
+/** One reading of a swatch; what one count was taken over goes for both. @param {Record<string, any>} said @returns {SeatPart['swatch'] | string} or what is wrong */
 function swatchOf({ stitches, width, rounds, height }) {
   if (!stitches && !rounds) return undefined;
-  const widthMm = stitches?.overMm ?? width;
-  const heightMm = rounds?.overMm ?? height;
-  const reading = {
-    ...(stitches ? { stitches: stitches.count, widthMm: widthMm ?? heightMm } : {}),
-    ...(rounds ? { rounds: rounds.count, heightMm: heightMm ?? widthMm } : {}),
-  };
-  const isOver = [widthMm, heightMm].some((mm) => mm !== undefined);
-  return isOver ? { readings: [reading] } : 'over_what';
+  if (!stitches || !rounds) return 'half_gauge';
+  const widthMm = stitches.overMm ?? width;
+  const heightMm = rounds.overMm ?? height;
+  const [over, high] = [widthMm ?? heightMm, heightMm ?? widthMm];
+  if (over === undefined) return 'over_what';
+  const reading = { stitches: stitches.count, widthMm: over, rounds: rounds.count, heightMm: high };
+  return { readings: [reading] };
 }
 
 const isSaid = (/** @type {unknown} */ value) => value !== undefined;

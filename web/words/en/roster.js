@@ -47,6 +47,7 @@ export const rosterWords = {
   late: (/** @type {Text} */ count) => `Reckoning ${plural(count, 'sock', 'socks')} …`,
   planned: (/** @type {Text} */ count, /** @type {Text} */ all) =>
     count === all ? `${seats(all)}, all planned.` : `${count} of ${seats(all)} planned.`,
+  whole: (/** @type {Text} */ text) => `The table: ${text}`,
   faultsTitle: 'To mend in the table',
   fault: (
     /** @type {Text} */ row,
@@ -63,6 +64,7 @@ export const rosterWords = {
     repeated_head: (typed) => `“${typed}” says what a column before it says; that one counts.`,
     too_many_cells: () =>
       'more cells than the table has columns. Where commas part the cells, a decimal comma needs quotes.',
+    half_gauge: () => 'stitches and rounds are both needed; or neither, for the class’s gauge.',
     over_what: () => 'over what width? Say it in the head: “stitches per 10 cm”.',
     over_needs_unit: () => 'over what width? 10 cm, or 4 in.',
     not_a_yarn: (typed) => `“${typed}” is no yarn weight. A number from 0 to 7, as on the label.`,

@@ -30,7 +30,7 @@ const viewHeads = (h) => [
   h('p', {}, words.noHeads),
   h(
     'ul',
-    {},
+    { class: 'faults' },
     words.heads.map((text) => h('li', {}, text)),
   ),
   h('label', { for: 'roster-sample' }, words.sampleLabel),
@@ -115,13 +115,11 @@ function viewTotals(h, showing) {
 
 /** @param {Showing} showing @returns {string[]} all that keeps a seat from its sock */
 function faultsOf(showing) {
-  const { about, next, problems = [] } = showing.beside?.roster ?? {};
-  // What was pasted just now has no answer yet: of that only what could not be read.
-  const rows = next ? [] : rosterRows(showing);
+  const { about, problems = [] } = showing.beside?.roster ?? {};
   return [
     ...headFaults(showing),
-    ...problems.map((one) => showing.tellSeat?.(one, about)?.text ?? ''),
-    ...rows.flatMap(({ row, seat, faults }) =>
+    ...problems.map((one) => words.whole(showing.tellSeat?.(one, about).text ?? '')),
+    ...rosterRows(showing).flatMap(({ row, seat, faults }) =>
       faults.map(({ column, text }) => words.fault(String(row), seat, column, text)),
     ),
   ];

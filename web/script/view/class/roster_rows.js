@@ -72,9 +72,9 @@ export function rosterRows(showing) {
 
 /** What is the matter with the heading row, in words. @param {Showing} showing */
 export const headFaults = ({ beside }) => {
-  const { about, next = about } = beside?.roster ?? {};
+  const { about } = beside?.roster ?? {};
   /** @type {Fault[]} */
-  const faults = next?.faults ?? [];
+  const faults = about?.faults ?? [];
   return faults
     .filter(({ seat }) => seat === '')
     .map((fault) => words.fault(String(fault.row), '', '', sayFault(fault).text));
