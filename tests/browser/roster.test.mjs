@@ -75,7 +75,7 @@ test('what is wrong is told by row and column, and stops no other row', async ()
   await paste(
     page,
     [
-      'seat\tname\tyarn\tgauge st per 10 cm\trounds\tfoot cm\tball girth\tleg',
+      'seat\tname\tyarn\tgauge st per 10 cm\trounds\tfoot cm\tball girth cm\tleg cm',
       '1\t\t4\t19\t26\t24,5\t22 cm\t20',
       '2\t\tthick\t19\t26\t1,245\t22\t20',
       '3\t\t9\t19\t26\t24\t22\t20',
@@ -94,9 +94,9 @@ test('what is wrong is told by row and column, and stops no other row', async ()
       'Row 3, seat 2, “yarn”',
       'Row 3, seat 2, “foot cm”',
       'Row 4, seat 3, “yarn”',
-      'Row 5, seat 4, “ball girth”',
+      'Row 5, seat 4, “ball girth cm”',
       'Row 6, seat 5, “gauge st per 10 cm”',
-      'Row 7, seat 6, “leg”',
+      'Row 7, seat 6, “leg cm”',
     ],
   );
   assert.match(faults[0], /“name” is not known here/);
@@ -191,7 +191,7 @@ test('the totals are the core’s, and the sum of as many single plans', async (
   const odd = roster.seats.flatMap(({ odd: all = [] }, i) =>
     all.some(({ field }) => field.startsWith('/swatch')) ? [`Seat ${i + 1}`] : [],
   );
-  const told = await page.locator('#roster .cautions li').allInnerTexts();
+  const told = await page.locator('#roster .odd-gauges li').allInnerTexts();
   assert.deepEqual(
     told.slice(0, 20).map((text) => text.split(':')[0]),
     odd.length > 20 ? [...odd.slice(0, 20)] : odd,
@@ -199,7 +199,7 @@ test('the totals are the core’s, and the sum of as many single plans', async (
 
   // The table as a file has the same figures, and reckons nothing.
   const waiting = page.waitForEvent('download');
-  await page.locator('[data-take="roster.csv"]').click();
+  await page.locator('[data-carry="roster.csv"]').click();
   const download = await waiting;
   assert.equal(download.suggestedFilename(), 'twinround-roster.csv');
   const text = readFileSync(await download.path(), 'utf8').replace(/^\ufeff/, '');
@@ -214,7 +214,7 @@ test('the totals are the core’s, and the sum of as many single plans', async (
     assert.ok(Math.abs(Number(metres) - mWithMargin) <= 0.05 + 1e-9);
   });
 
-  await page.locator('[data-take="roster.copy"]').click();
+  await page.locator('[data-carry="roster.copy"]').click();
   const copied = await page.evaluate(() => navigator.clipboard.readText());
   for (const [name, pairs, metres, grams] of wool)
     assert.ok(

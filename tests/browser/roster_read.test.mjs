@@ -9,9 +9,9 @@ import { readHead } from '../../web/script/form/roster_heads.js';
 import { mostRoster } from '../../web/script/state.js';
 import { partOf, randomFrom, randomSeats, withTabs } from './seats.mjs';
 
-const partsIn = (text, system = 'metric') => readRoster(text, system).seats.map(({ part }) => part);
-const faultsIn = (text, system = 'metric') =>
-  readRoster(text, system).faults.map(({ row, column, code }) => [row, column, code]);
+const partsIn = (text) => readRoster(text).seats.map(({ part }) => part);
+const faultsIn = (text) =>
+  readRoster(text).faults.map(({ row, column, code }) => [row, column, code]);
 
 const heads = [
   ['seat', 'Seat', 'seat no.', 'No.', '#', 'place'],
@@ -87,18 +87,18 @@ const shoe = (scale, size, body) => ({ foot: { shoe: { scale, size }, body } });
 /** A table with commas between its cells, what is read of its one row, and the units of the page. */
 const rows = [
   ['foot cm,girth cm\n24.5,22', foot(245, 220)],
-  ['foot;girth\n24,5;22', foot(245, 220)],
-  ['foot cm;girth\n24,5 cm;9 1/2 in', foot(245, 241.3)],
+  ['foot cm;girth cm\n24,5;22', foot(245, 220)],
+  ['foot cm;girth\n24,5;9 1/2 in', foot(245, 241.3)],
   ['foot in;girth mm\n9½;220', foot(241.3, 220)],
-  ['foot;girth\n9.5;8¾', foot(241.3, 222.25), 'inch'],
-  ['foot cm;girth\n24.5;22 cm', foot(245, 220), 'inch'],
+  ['foot in;girth in\n9.5;8¾', foot(241.3, 222.25)],
+  ['foot in;girth\n24.5 cm;22 cm', foot(245, 220)],
   ['stitches per 10 cm;rounds\n28;36', gauge(28, 100)],
   ['stitches;rounds\n28 over 10 cm;36', gauge(28, 100)],
   ['stitches;rounds per 10 cm\n28;36', gauge(28, 100)],
   ['stitches per 10 cm;rounds\n28 st / 4 in;36 r / 10 cm', gauge(28, 101.6, 100)],
   ['stitches;rounds\n28 1/2 per 4";36', gauge(28.5, 101.6)],
-  ['stitches;width;rounds\n28;12,5;36', gauge(28, 125)],
-  ['stitches;width;rounds;swatch height\n28;12,5;36;80 mm', gauge(28, 125, 80)],
+  ['stitches;width;rounds\n28;12,5 cm;36', gauge(28, 125)],
+  ['stitches;width;rounds;swatch height\n28;12,5 cm;36;80 mm', gauge(28, 125, 80)],
   [
     'stitches per 4 in;rounds\n20;28',
     reading({ stitches: 20, widthMm: 101.6, rounds: 28, heightMm: 101.6 }),
@@ -116,8 +116,8 @@ const rows = [
   ['US men;worn by\n9 1/2;man', shoe('us-men', 9.5, 'man')],
   ['size;wearer\n12 UK;boy', shoe('uk', 12, 'child')],
   // Who wears a foot that was measured is not asked for.
-  ['foot;girth;size;worn by\n24;22;EU 38;woman', foot(240, 220)],
-  ['leg;pace\n20;15', { legHeightMm: 200, pace: { stitchesPerMinute: 15 } }],
+  ['foot cm;girth cm;size;worn by\n24;22;EU 38;woman', foot(240, 220)],
+  ['leg cm;pace\n20;15', { legHeightMm: 200, pace: { stitchesPerMinute: 15 } }],
   ['balls;grams\n2 balls;', { inHand: { balls: 2 } }],
   ['oz in hand\n2', { inHand: { g: 56.69904625 } }],
   ['seat;yarn\n1;', {}],
@@ -125,21 +125,24 @@ const rows = [
 ];
 
 describe('a row', () => {
-  for (const [text, part, system] of rows)
+  for (const [text, part] of rows)
     it(JSON.stringify(text), () => {
-      assert.deepEqual(faultsIn(text, system), []);
-      assert.deepEqual(partsIn(text, system), [part]);
+      assert.deepEqual(faultsIn(text), []);
+      assert.deepEqual(partsIn(text), [part]);
     });
 });
 
 /** A table, and what is the matter with it: row as pasted, head, code. */
 const faulty = [
-  ['seat;foot cm;girth\n1;24.5.1;22', [[2, 'foot cm', 'ambiguous_number']]],
-  ['seat;foot cm;girth\n1;1,245;22', [[2, 'foot cm', 'ambiguous_number']]],
-  ['seat;foot;girth\n1;24 5;22', [[2, 'foot', 'two_numbers']]],
-  ['seat;foot;girth\n1;long;22', [[2, 'foot', 'not_a_number']]],
-  ['seat;foot;girth\n1;24 g;22', [[2, 'foot', 'wrong_unit']]],
-  ['seat;foot;girth\n1;24 hands;22', [[2, 'foot', 'unknown_unit']]],
+  ['seat;foot cm;girth cm\n1;24.5.1;22', [[2, 'foot cm', 'ambiguous_number']]],
+  ['seat;foot cm;girth cm\n1;1,245;22', [[2, 'foot cm', 'ambiguous_number']]],
+  ['seat;foot cm;girth cm\n1;24 5;22', [[2, 'foot cm', 'two_numbers']]],
+  // Centimetres or inches: nothing is guessed, and the page’s own units say nothing of a table’s.
+  ['seat;foot;girth cm\n1;24,5;22', [[2, 'foot', 'which_unit']]],
+  ['seat;yarn in hand\n1;50', [[2, 'yarn in hand', 'which_unit']]],
+  ['seat;foot;girth cm\n1;long;22', [[2, 'foot', 'not_a_number']]],
+  ['seat;foot;girth cm\n1;24 g;22', [[2, 'foot', 'wrong_unit']]],
+  ['seat;foot;girth cm\n1;24 hands;22', [[2, 'foot', 'unknown_unit']]],
   ['seat;yarn\n1;thick', [[2, 'yarn', 'not_a_yarn']]],
   ['seat;worn by\n1;teacher', [[2, 'worn by', 'not_a_wearer']]],
   ['shoe;scale\n38;Paris', [[2, 'scale', 'not_a_scale']]],
@@ -149,18 +152,18 @@ const faulty = [
   ['gauge;rounds\n28;36', [[2, 'gauge', 'over_what']]],
   ['gauge per 10 cm\n28', [[2, 'gauge per 10 cm', 'half_gauge']]],
   ['rounds per 10 cm\n36', [[2, 'rounds per 10 cm', 'half_gauge']]],
-  ['gauge\n28 per 10', [[2, 'gauge', 'over_needs_unit']]],
-  ['foot;girth;shoe\n24;;EU 38', [[2, 'shoe', 'half_taped']]],
+  ['gauge\n28 per 10', [[2, 'gauge', 'over_what']]],
+  ['foot cm;girth;shoe\n24;;EU 38', [[2, 'shoe', 'half_taped']]],
   // A decimal comma between commas would move all that stands behind it.
-  ['seat,foot,girth\n1,24,5,22', [[2, '', 'too_many_cells']]],
-  ['seat;name;foot;girth\n1;;24;22', [[1, '', 'unknown_head']]],
-  ['seat;foot;foot length;girth\n1;24;25;22', [[1, '', 'repeated_head']]],
+  ['seat,foot cm,girth cm\n1,24,5,22', [[2, '', 'too_many_cells']]],
+  ['seat;name;foot cm;girth cm\n1;;24;22', [[1, '', 'unknown_head']]],
+  ['seat;foot cm;foot length;girth cm\n1;24;25;22', [[1, '', 'repeated_head']]],
   // Rows keep the numbers they have in the spreadsheet, and all that is wrong in one is told.
   [
-    'seat;yarn;foot;girth\n\n1;4;24;22\n2;x;24;y\n\n3;9;24;22\n4;z;;',
+    'seat;yarn;foot cm;girth cm\n\n1;4;24;22\n2;x;24;y\n\n3;9;24;22\n4;z;;',
     [
       [4, 'yarn', 'not_a_yarn'],
-      [4, 'girth', 'not_a_number'],
+      [4, 'girth cm', 'not_a_number'],
       [7, 'yarn', 'not_a_yarn'],
     ],
   ],
@@ -172,7 +175,7 @@ describe('a fault', () => {
       assert.deepEqual(faultsIn(text), faults));
 
   it('stops no other row', () => {
-    const { seats, rows: all } = readRoster('seat;yarn\n1;4\n2;x\n3;2', 'metric');
+    const { seats, rows: all } = readRoster('seat;yarn\n1;4\n2;x\n3;2');
     assert.deepEqual(
       seats.map(({ row, seat, part }) => [row, seat, part.yarn.category]),
       [
@@ -191,25 +194,25 @@ describe('a fault', () => {
   });
 
   it('of a column that comes twice leaves the first to count', () =>
-    assert.deepEqual(partsIn('foot;foot length;girth\n24;25;22'), [foot(240, 220)]));
+    assert.deepEqual(partsIn('foot cm;foot length cm;girth cm\n24;25;22'), [foot(240, 220)]));
 });
 
 describe('a table', () => {
   for (const text of ['', '\n\n', '1;24;22\n2;25;23', 'name;e-mail\nx;y'])
     it(`${JSON.stringify(text)} has no heading row`, () => {
-      const { heads: found, seats, faults } = readRoster(text, 'metric');
+      const { heads: found, seats, faults } = readRoster(text);
       assert.deepEqual([found, seats, faults], [[], [], []]);
     });
 
   it('without a column of seats numbers them by their rows', () =>
     assert.deepEqual(
-      readRoster('yarn\n4\n2', 'metric').seats.map(({ seat }) => seat),
+      readRoster('yarn\n4\n2').seats.map(({ seat }) => seat),
       ['2', '3'],
     ));
 
   it('as long as the field holds may have lost its end, and one sign less has not', () => {
     const start = 'seat\n';
-    const full = (length) => readRoster(start + 'x'.repeat(length - start.length), 'metric').isFull;
+    const full = (length) => readRoster(start + 'x'.repeat(length - start.length)).isFull;
     assert.equal(full(mostRoster), true);
     assert.equal(full(mostRoster - 1), false);
   });
@@ -225,7 +228,7 @@ const columns = {
   girth: ['ball girth cm', 'girth of the ball', 'girth in mm'],
   leg: ['leg cm', 'leg height', 'leg, mm'],
   pace: ['pace', 'st/min', 'stitches a minute'],
-  grams: ['grams', 'yarn in hand', 'g in hand'],
+  grams: ['grams', 'yarn in hand (g)', 'g in hand'],
 };
 const comma = (value) => String(value).replace('.', ',');
 const ofLength = new Set(['length', 'girth', 'leg']);

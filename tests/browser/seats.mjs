@@ -29,7 +29,7 @@ export async function paste(page, text) {
 export const settled = (page) =>
   page.waitForFunction(() => document.querySelector('#roster output')?.textContent === '');
 
-export const faultsOf = (page) => page.locator('#roster .faults li').allInnerTexts();
+export const faultsOf = (page) => page.locator('#roster .to-mend li').allInnerTexts();
 
 /** The cells of a table of the desk, row by row. */
 export const rowsOf = (page, css) =>

@@ -6,6 +6,10 @@ import { isOfOne, isSameSock, startState } from './state.js';
 /** @typedef {import('./ask.js').Answer} Answer */
 /** @typedef {{ stitchCount: number, totalRounds: number }} Counts */
 
+const emptied = Object.fromEntries(
+  Object.keys(startState().draft).map((pointer) => [pointer, { typed: '', unit: '' }]),
+);
+
 /** @param {Answer | undefined} answer @param {unknown} link @returns {string} */
 function make(answer, link) {
   const reply = answer?.('link', link);
@@ -32,7 +36,10 @@ export function linkOf(answer, state, good) {
 export function linkOfRequest(answer, system, request, clear, change, made) {
   const kept = Object.entries(request).filter(([name]) => !clear.includes(`/${name}`));
   const sheet = sheetOfRequest(Object.fromEntries(kept), change);
-  return sheet ? linkOf(answer, { ...sheet, system }, made && { plan: made }) : '';
+  if (!sheet) return '';
+  // What it leaves out is told as left out: a link is opened over the example.
+  const draft = { ...emptied, ...sheet.draft };
+  return linkOf(answer, { ...sheet, draft, system }, made && { plan: made });
 }
 
 /**

@@ -31,7 +31,7 @@ export function sizesOf({ scale = 'eu', body = 'woman', sizes = [], feet = [] },
 /** The yarns ticked at the desk, or else the class's own. @param {Record<string, any>} said */
 const yarnsOf = ({ yarns }) => (yarns ?? []).map(ofYarn);
 
-const readSeats = (/** @type {State} */ { lesson, system }) => readRoster(lesson.roster, system);
+const readSeats = (/** @type {State} */ { lesson }) => readRoster(lesson.roster);
 
 /** @typedef {'supply' | 'odd' | 'drive' | 'roster'} Question */
 

@@ -28,7 +28,7 @@ export function rosterTable(showing) {
       plainNumber(needle.cableMm, length),
       plainNumber(minutes, ''),
       plainNumber(minutes * minutesError, ''),
-      odd.join(' '),
+      odd.join('; '),
     ];
   });
   return [heads, ...rows];

@@ -1,7 +1,6 @@
 // A class's seats out of a pasted table: what each says of its own, as the core is asked it, and what could not be read, by
 // row and column. A row in error stops no other.
 import { mostRoster } from '../state.js';
-import { unitIn } from '../units.js';
 import { readCell } from './roster_cells.js';
 import { readHead } from './roster_heads.js';
 import { readTable } from './table.js';
@@ -18,8 +17,6 @@ import { readTable } from './table.js';
  * @property {Fault[]} faults
  * @property {boolean} isFull whether the field holds no more: what was pasted may have lost its end
  */
-
-const ofLength = new Set(['width', 'height', 'length', 'girth', 'leg']);
 
 /** Where a column's figures go, for the core's problems to find their way back. @type {Array<[RegExp, string[]]>} */
 const places = [
@@ -114,8 +111,8 @@ function readHeads(cells, row) {
   return { heads, faults };
 }
 
-/** @param {string} text @param {import('../units.js').System} system @returns {Roster} */
-function read(text, system) {
+/** @param {string} text @returns {Roster} */
+function read(text) {
   const table = readTable(text);
   const first = table.findIndex((cells) => cells.some((cell) => cell !== ''));
   const isFull = text.length >= mostRoster;
@@ -123,9 +120,6 @@ function read(text, system) {
   if (first < 0) return none;
   const { heads, faults } = readHeads(table[first], first + 1);
   if (heads.every(({ column }) => column === '')) return none;
-  const headUnits = heads.map(({ column, unit }) =>
-    ofLength.has(column) ? unit || unitIn('length', system) : unit || 'g',
-  );
   const headOf = (/** @type {string} */ name) => heads.find(({ column }) => column === name);
   const overs = { stitches: headOf('stitches')?.overMm, rounds: headOf('rounds')?.overMm };
 
@@ -144,10 +138,10 @@ function read(text, system) {
     // A decimal comma where commas part the cells moves all that stands behind it.
     if (cells.slice(heads.length).some((cell) => cell !== '')) fault('', 'too_many_cells');
     else
-      heads.forEach(({ column, text: head, scale }, i) => {
+      heads.forEach(({ column, text: head, unit, scale }, i) => {
         const cell = cells[i] ?? '';
         if (column === '' || cell === '') return;
-        const one = readCell[column](cell, headUnits[i]);
+        const one = readCell[column](cell, unit);
         if (!one.ok) fault(head, one.code, cell, one.units);
         else if (column === 'size') said.size = { ...one.value, scale: one.value.scale || scale };
         else said[column] = one.value;
@@ -169,12 +163,11 @@ function read(text, system) {
   return { heads, rows, seats, faults, isFull };
 }
 
-/** The table read last: it is asked for at every key that is typed anywhere. @type {{ text: string, system: string, roster: Roster } | undefined} */
+/** The table read last: it is asked for at every key that is typed anywhere. @type {{ text: string, roster: Roster } | undefined} */
 let last;
 
-/** @param {string} text as pasted @param {import('../units.js').System} system whose units lengths without one are in @returns {Roster} */
-export function readRoster(text, system) {
-  if (last?.text !== text || last.system !== system)
-    last = { text, system, roster: read(text, system) };
+/** @param {string} text as pasted @returns {Roster} */
+export function readRoster(text) {
+  if (last?.text !== text) last = { text, roster: read(text) };
   return last.roster;
 }

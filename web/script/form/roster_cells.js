@@ -16,12 +16,17 @@ for (const [body, all] of Object.entries({
 /** @param {string} code @param {string} [units] @returns {Read} */
 const refuse = (code, units) => ({ ok: false, code, units });
 
+const measured = new Set(['length', 'mass']);
+
 /** @param {string} cell @param {keyof typeof unitsOfKind} kind @param {string} unit of one without @returns {Read} */
 function quantity(cell, kind, unit) {
   const units = unitsOfKind[kind];
   const parsed = parseQuantity(cell, units);
   if (!parsed.ok)
     return refuse(parsed.code, units.filter((one) => one !== 'st' && one !== 'r').join(', '));
+  // Nothing is guessed: centimetres and inches are both read, and so are grams and ounces.
+  if (parsed.unit === '' && unit === '' && measured.has(kind))
+    return refuse('which_unit', units.slice(0, 2).join(' or '));
   return { ok: true, value: toBase(parsed.value, parsed.unit || unit) };
 }
 
@@ -39,7 +44,7 @@ function gauge(cell, kind) {
   if (over === undefined) return { ok: true, value: { count: count.value } };
   const parsed = parseQuantity(over, unitsOfKind.length);
   if (!parsed.ok) return refuse(parsed.code, unitsOfKind.length.join(', '));
-  if (parsed.unit === '') return refuse('over_needs_unit');
+  if (parsed.unit === '') return refuse('over_what');
   return { ok: true, value: { count: count.value, overMm: toBase(parsed.value, parsed.unit) } };
 }
 

@@ -9,8 +9,7 @@ const seats = (/** @type {Text} */ count) => plural(count, 'seat', 'seats');
 
 export const rosterWords = {
   title: 'Seat by seat',
-  hint: (/** @type {Text} */ length) =>
-    `A number for each seat is enough: names are not needed. Lengths without a unit are read as ${length}. What a row leaves out is the class’s own sock’s.`,
+  hint: 'A number for each seat is enough: names are not needed. What a row leaves out is the class’s own sock’s.',
   noHeads:
     'The first row has to say what stands in the columns, in any order, and as many of them as there are:',
   heads: [
@@ -57,16 +56,20 @@ export const rosterWords = {
   ) =>
     [`Row ${row}`, seat && `seat ${seat}`, column && `“${column}”`].filter(Boolean).join(', ') +
     `: ${text}`,
+  faultOfMany: (/** @type {Text} */ rows, /** @type {Text} */ column, /** @type {Text} */ text) =>
+    `Rows ${rows}, “${column}”: ${text}`,
+  andMore: (/** @type {Text} */ rows, /** @type {Text} */ count) => `${rows} and ${count} more`,
   more: (/** @type {Text} */ count) => `and ${count} more, each in its row of the table below.`,
-  /** Of what was pasted; what is no number is told by the page's own words. @type {Record<string, (typed: Text) => Text>} */
+  /** Of what was pasted; what is no number is told by the page's own words. @type {Record<string, (typed: Text, units: Text) => Text>} */
   faults: {
+    which_unit: (_typed, units) =>
+      `${units}? Say it in the head, as in “foot cm”, or behind each number.`,
     unknown_head: (typed) => `the column “${typed}” is not known here, and left out.`,
     repeated_head: (typed) => `“${typed}” says what a column before it says; that one counts.`,
     too_many_cells: () =>
       'more cells than the table has columns. Where commas part the cells, a decimal comma needs quotes.',
     half_gauge: () => 'stitches and rounds are both needed; or neither, for the class’s gauge.',
     over_what: () => 'over what width? Say it in the head: “stitches per 10 cm”.',
-    over_needs_unit: () => 'over what width? 10 cm, or 4 in.',
     not_a_yarn: (typed) => `“${typed}” is no yarn weight. A number from 0 to 7, as on the label.`,
     not_a_scale: (typed) => `“${typed}” is no shoe size. EU 38, US women 8, US men 9 or UK 5.`,
     us_which: () => 'US women or US men? Their numbers are not the same.',
@@ -74,7 +77,6 @@ export const rosterWords = {
     half_taped: () =>
       'a foot by tape takes both length and girth; with a shoe size leave both empty.',
   },
-  oddTitle: 'What does harm',
   oddGauge: (/** @type {Text} */ count) => `${seats(count)} with an odd gauge (tension):`,
   odd: (/** @type {Text} */ seat, /** @type {Text} */ text) => `Seat ${seat}: ${text}`,
   wool: {
@@ -96,6 +98,7 @@ export const rosterWords = {
   noLink: 'This one cannot be opened as a plan.',
   open: 'open as a plan',
   copyLink: 'copy its link',
+  send: 'What to tell its knitter:',
   seatHint: 'A seat’s number opens its row: from there its plan.',
   /** The table's columns in a file. @type {(length: Text, yarn: Text, mass: Text) => Text[]} */
   csv: (length, yarn, mass) => [

@@ -1,10 +1,10 @@
 // A class seat by seat: what of the pasted table is to be mended, what all of it takes together, and each seat's sock.
 import { rosterWords as words, optionWords } from '../../../words/en.js';
-import { formatCount, unitIn } from '../../units.js';
+import { formatCount } from '../../units.js';
 import { soldLength } from '../buy_tools.js';
 import { table } from '../dom.js';
 import { figuresIn, writeNeedle } from '../figures.js';
-import { headFaults, rosterRows } from './roster_rows.js';
+import { headFaults, rosterRows, rowFaults } from './roster_rows.js';
 import { fileButtons } from './take.js';
 
 /** @typedef {import('../showing.js').Showing} Showing */
@@ -42,7 +42,7 @@ const viewHeads = (h) => [
   h(
     'p',
     { class: 'print-it' },
-    h('button', { type: 'button', class: 'quiet', 'data-take': 'sample.copy' }, words.copySample),
+    h('button', { type: 'button', class: 'quiet', 'data-copy': sampleText() }, words.copySample),
   ),
 ];
 
@@ -83,7 +83,7 @@ export const needleRows = ({ needles }, system) =>
 export const oddGauges = (showing) =>
   rosterRows(showing)
     .filter(({ oddGauge }) => oddGauge.length > 0)
-    .map(({ seat, oddGauge }) => words.odd(seat, oddGauge.join(' ')));
+    .map(({ seat, oddGauge }) => words.odd(seat, oddGauge.join('; ')));
 
 /** @param {Showing} showing */
 export function sayPlanned({ beside }) {
@@ -100,7 +100,7 @@ function viewTotals(h, showing) {
   return [
     h('p', { class: 'planned' }, sayPlanned(showing)),
     odd.length > 0 && h('p', {}, words.oddGauge(formatCount(odd.length))),
-    odd.length > 0 && listOf(h, odd, 'cautions'),
+    odd.length > 0 && listOf(h, odd, 'faults odd-gauges'),
     reply.planned > 0 &&
       h(
         'div',
@@ -113,26 +113,17 @@ function viewTotals(h, showing) {
   ];
 }
 
-/** @param {Showing} showing @returns {string[]} all that keeps a seat from its sock */
-function faultsOf(showing) {
-  const { about, problems = [] } = showing.beside?.roster ?? {};
-  return [
-    ...headFaults(showing),
-    ...problems.map((one) => words.whole(showing.tellSeat?.(one, about).text ?? '')),
-    ...rosterRows(showing).flatMap(({ row, seat, faults }) =>
-      faults.map(({ column, text }) => words.fault(String(row), seat, column, text)),
-    ),
-  ];
-}
-
 /** @param {Make} h @param {Showing} showing */
 export function viewRoster(h, showing) {
-  const { about, next, reply, isLate } = showing.beside?.roster ?? {};
-  const { system } = showing;
+  const { about, next, reply, refused = [], isLate } = showing.beside?.roster ?? {};
   const newest = next ?? about;
-  const faults = faultsOf(showing);
+  const faults = [
+    ...headFaults(showing),
+    ...refused.map((one) => words.whole(showing.tellSeat?.(one, about).text ?? '')),
+    ...rowFaults(showing),
+  ];
   return [
-    h('p', { class: 'aside' }, words.hint(unitIn('length', system))),
+    h('p', { class: 'aside' }, words.hint),
     newest?.isFull && h('p', { class: 'problem' }, words.full),
     h(
       'output',
@@ -141,7 +132,7 @@ export function viewRoster(h, showing) {
     ),
     ...(newest && newest.heads.length > 0 ? [] : viewHeads(h)),
     faults.length > 0 && h('h3', {}, words.faultsTitle),
-    faults.length > 0 && listOf(h, faults, 'faults'),
+    faults.length > 0 && listOf(h, faults, 'faults to-mend'),
     ...(reply ? viewTotals(h, showing) : []),
   ];
 }

@@ -4,6 +4,7 @@ import { rosterWords as words } from '../../../words/en.js';
 import { formatCount, formatTime } from '../../units.js';
 import { figuresIn, writeNeedle } from '../figures.js';
 import { sayCable } from './roster.js';
+import { sendBack } from '../odd.js';
 import { rosterRows } from './roster_rows.js';
 import { sayCell } from './supply.js';
 
@@ -21,14 +22,14 @@ export function cellsOf({ line, odd }, system) {
     words.error(yarn(mWithMargin), yarn(mWithMargin * yarnError)),
     words.needle(writeNeedle(needle.mm), needle.us ?? '', sayCable(needle.cableMm, system)),
     formatTime(minutes),
-    odd.join(' '),
+    odd.join('; '),
   ];
 }
 
 /** What an open row says besides: its plan's address. @param {Make} h @param {Showing} showing @param {SeatRow} row */
-function viewMore(h, { system, linkToPart, beside }, { part, line }) {
+function viewMore(h, { system, linkToPart, beside }, { part, line, oddities }) {
   const href = part && line ? linkToPart?.(beside?.roster.request.class, part, line) : '';
-  const copy = { type: 'button', class: 'quiet', 'data-take': 'seat.copy', value: href ?? '' };
+  const copy = { type: 'button', class: 'quiet', 'data-copy': href ?? '' };
   return h(
     'tr',
     { class: 'seat-more' },
@@ -36,6 +37,8 @@ function viewMore(h, { system, linkToPart, beside }, { part, line }) {
       'td',
       { colspan: String(words.columns.length) },
       h('p', {}, line ? sayCell(line, system).filter(Boolean).join('; ') : ''),
+      oddities.length > 0 && h('p', {}, words.send),
+      oddities.map((one) => h('p', {}, sendBack(one, system))),
       href
         ? h(
             'p',
