@@ -5,15 +5,16 @@ import { after, before, test } from 'node:test';
 
 import Papa from 'papaparse';
 
-import { loadCore } from '../../tools/js/load_core.mjs';
-import { readDraft } from '../../web/script/form.js';
-import { startState } from '../../web/script/state.js';
-import { again, answered, goTo, openBrowser, press, readNote } from './open_page.mjs';
+import { askCore } from './desk.mjs';
+import { again, answered, goTo, openBrowser, press } from './open_page.mjs';
 import {
+  common,
   faultsOf,
+  kinds,
   openSeats,
   partOf,
   paste,
+  planOf,
   randomFrom,
   randomSeats,
   rowsOf,
@@ -25,22 +26,8 @@ import {
 
 let open;
 let end;
-let core;
-before(async () => {
-  ({ open, end } = await openBrowser());
-  core = await loadCore();
-});
+before(async () => ({ open, end } = await openBrowser()));
 after(() => end());
-
-const ask = (question, request) => JSON.parse(core.answer(question, JSON.stringify(request)));
-/** The example's sock, which the page is delivered with: the class's, for whoever sets no other. */
-const common = readDraft(startState().draft).request;
-
-/** The plan of one seat asked alone: a yarn of its own takes neither swatch nor ball from the class. */
-function planOf(seat) {
-  const { inHand: _aside, ...part } = partOf(seat);
-  return ask('plan', { ...common, ...part }).plan;
-}
 
 const someSeats = randomSeats(6, randomFrom(7));
 
@@ -135,7 +122,7 @@ test('without a heading row it says what is expected, and its sample is a table 
 test('a seat with nothing of its own is the class’s own sock, and follows it', async () => {
   const { page } = await openSeats(open);
   await paste(page, 'seat\n1');
-  const { stitchCount, totalRounds } = ask('plan', common).plan;
+  const { stitchCount, totalRounds } = askCore('plan', common);
   assert.deepEqual((await seatsOf(page))[0].slice(0, 3), [
     '1',
     String(stitchCount),
@@ -145,7 +132,7 @@ test('a seat with nothing of its own is the class’s own sock, and follows it',
   await page.locator('#f-foot-lengthMm').fill('21');
   await toSeats(page);
   await settled(page);
-  const shorter = ask('plan', { ...common, foot: { ...common.foot, lengthMm: 210 } }).plan;
+  const shorter = askCore('plan', { ...common, foot: { ...common.foot, lengthMm: 210 } });
   assert.ok(shorter.totalRounds < totalRounds);
   assert.equal((await seatsOf(page))[0][2], String(shorter.totalRounds));
 });
@@ -159,7 +146,7 @@ test('the totals are the core’s, and the sum of as many single plans', async (
   const seats = randomSeats(40, randomFrom(seed));
   const { page } = await openSeats(open);
   await paste(page, withTabs(seats));
-  const { roster } = ask('roster', { version: 1, class: common, seats: seats.map(partOf) });
+  const roster = askCore('roster', { version: 1, class: common, seats: seats.map(partOf) });
   const planned = seats.map((seat) => ({ yarn: seat.yarn, plan: planOf(seat) }));
   assert.equal(roster.planned, seats.length);
 
@@ -223,94 +210,6 @@ test('the totals are the core’s, and the sum of as many single plans', async (
     );
 });
 
-/** Seats told in all ways; what each row shows is what its plan comes to. */
-const kinds = [
-  'seat\tyarn\tstitches per 10 cm\trounds per 10 cm\tfoot\tball girth\tshoe\tworn by\tleg\tpace\tballs',
-  '1\t1\t30\t42\t24,5 cm\t22 cm\t\t\t20 cm\t25\t2',
-  '2\t4\t20 per 4 in\t28 per 4 in\t9 1/2 in\t8 3/4 in\t\t\t7 7/8 in\t\t',
-  '3\t2\t\t\t\t\tEU 38\twoman\t\t\t',
-  '4\t\t\t\t23,3 cm\t21,7 cm\t\t\t\t\t',
-  '5\t\t28,25\t38\t\t\tUS men 9\tman\t22 cm\t12\t',
-  '6',
-].join('\n');
-
-for (const seat of ['1', '2', '3', '4', '5', '6'])
-  test(`the link of seat ${seat} opens that very plan`, async () => {
-    const { page, seen } = await openSeats(open);
-    await paste(page, kinds);
-    assert.deepEqual(await faultsOf(page), []);
-    const rows = await seatsOf(page);
-    const [, stitches, rounds, yarn] = rows.find(([name]) => name === seat);
-    await page.locator('.roster').getByRole('button', { name: seat, exact: true }).click();
-    const more = page.locator('.seat-more');
-    await more.getByRole('button', { name: 'copy its link' }).click();
-    const link = await more.getByRole('link').getAttribute('href');
-    assert.equal(await page.evaluate(() => navigator.clipboard.readText()), link);
-    await more.getByRole('link').click();
-    await page.waitForFunction(() => document.documentElement.dataset.moment === 'count');
-    const shown = async (on) => Object.values(await readNote(on));
-    const note = await shown(page);
-    for (const figure of [stitches, rounds, yarn.split(' ±')[0]])
-      assert.ok(note.includes(figure), `${figure} in ${note}`);
-    // And for whoever gets it by mail.
-    const { page: other } = await open({ url: link });
-    assert.deepEqual(await shown(other), note);
-    assert.deepEqual(seen.errors, []);
-  });
-
-test('a row is closed again by its button, and only open rows have links', async () => {
-  const { page } = await openSeats(open);
-  await paste(page, kinds);
-  assert.equal(await page.locator('.roster a').count(), 0);
-  const button = page.locator('.roster').getByRole('button', { name: '3', exact: true });
-  await button.click();
-  assert.equal(await button.getAttribute('aria-expanded'), 'true');
-  assert.equal(await page.locator('.roster a').count(), 1);
-  // It stays open while something else is typed at the desk.
-  await page.locator('#f-supply-sizes').evaluate((field) => {
-    field.value = '38';
-    field.dispatchEvent(new Event('input', { bubbles: true }));
-  });
-  assert.equal(await page.locator('.roster a').count(), 1);
-  await button.click();
-  assert.equal(await button.getAttribute('aria-expanded'), 'false');
-  assert.equal(await page.locator('.roster a').count(), 0);
-});
-
-test('a thousand seats are shown, one more is refused in words', async () => {
-  const seats = randomSeats(1001, randomFrom(11));
-  const { page, seen } = await openSeats(open);
-  await page.evaluate(() => {
-    const place = document.querySelector('#roster output');
-    window.said = [];
-    new MutationObserver(() => window.said.push(place.textContent)).observe(place, {
-      childList: true,
-      characterData: true,
-      subtree: true,
-    });
-  });
-  await paste(page, withTabs(seats.slice(0, 1000)));
-  assert.match((await page.evaluate(() => window.said))[0], /^Reckoning 1000 socks/);
-  const rows = await seatsOf(page);
-  assert.equal(rows.length, 1000);
-  for (const i of [0, 499, 999]) {
-    const { stitchCount, totalRounds } = planOf(seats[i]);
-    assert.deepEqual(rows[i].slice(0, 3), [
-      String(i + 1),
-      String(stitchCount),
-      String(totalRounds),
-    ]);
-  }
-  // The page stays as wide as the window: the table moves in itself.
-  await page.setViewportSize({ width: 360, height: 780 });
-  assert.ok(await page.evaluate(() => document.documentElement.scrollWidth <= 360));
-
-  await paste(page, withTabs(seats));
-  assert.match((await faultsOf(page)).join(), /At most 1000/);
-  assert.equal(await page.locator('.roster').count(), 0);
-  assert.deepEqual(seen.errors, []);
-});
-
 test('nothing of it is lost on reload', async () => {
   const { page } = await openSeats(open);
   await paste(page, kinds);
@@ -321,6 +220,18 @@ test('nothing of it is lost on reload', async () => {
   await page.waitForSelector('.roster tbody tr');
   assert.equal(await page.locator('#lesson-roster').inputValue(), kinds);
   assert.deepEqual(await seatsOf(page), rows);
+});
+
+test('what is wrong in a thousand rows is told once, and each row says why', async () => {
+  const { page } = await openSeats(open);
+  const rows = Array.from({ length: 1000 }, (_, i) => `${i + 1}\t24\t22`);
+  await paste(page, `seat\tfoot\tball girth cm\n${rows.join('\n')}`);
+  assert.deepEqual(await faultsOf(page), [
+    'Rows 2, 3, 4 and 997 more, “foot”: cm or in? Say it in the head, as in “foot cm”, or behind each number.',
+  ]);
+  const shown = await seatsOf(page);
+  assert.equal(shown.length, 1000);
+  assert.match(shown[999][1], /no sock: foot: cm or in/);
 });
 
 test('a table longer than the field is cut there, and that is said', async () => {

@@ -1,4 +1,7 @@
 // Hands at the teacher's table of seats, and tables of classes that never were.
+import { readDraft } from '../../web/script/form.js';
+import { startState } from '../../web/script/state.js';
+import { askCore } from './desk.mjs';
 import { goTo } from './open_page.mjs';
 
 /** At the desk, its fold of seats open. */
@@ -84,6 +87,15 @@ export const partOf = ({ yarn, stitches, rounds, length, girth, leg, pace, grams
   inHand: { g: grams },
 });
 
+/** The example's sock, which the page is delivered with: the class's, for whoever sets no other. */
+export const common = readDraft(startState().draft).request;
+
+/** The plan of one seat asked alone: a yarn of its own takes neither swatch nor ball from the class. */
+export function planOf(seat) {
+  const { inHand: _aside, ...part } = partOf(seat);
+  return askCore('plan', { ...common, ...part });
+}
+
 /** As a spreadsheet gives it: tabs, decimal points, the units in the heads. */
 export const withTabs = (seats) =>
   [
@@ -102,3 +114,14 @@ export const withTabs = (seats) =>
       ].join('\t'),
     ),
   ].join('\n');
+
+/** Seats told in all ways; what each row shows is what its plan comes to. */
+export const kinds = [
+  'seat\tyarn\tstitches per 10 cm\trounds per 10 cm\tfoot\tball girth\tshoe\tworn by\tleg\tpace\tballs',
+  '1\t1\t30\t42\t24,5 cm\t22 cm\t\t\t20 cm\t25\t2',
+  '2\t4\t20 per 4 in\t28 per 4 in\t9 1/2 in\t8 3/4 in\t\t\t7 7/8 in\t\t',
+  '3\t2\t\t\t\t\tEU 38\twoman\t\t\t',
+  '4\t\t\t\t23,3 cm\t21,7 cm\t\t\t\t\t',
+  '5\t\t28,25\t38\t\t\tUS men 9\tman\t22 cm\t12\t',
+  '6',
+].join('\n');

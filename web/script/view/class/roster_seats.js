@@ -113,8 +113,11 @@ let last;
 
 /** @param {Make} h @param {Showing} showing */
 export function viewSeats(h, showing) {
-  if (!showing.beside?.roster?.reply) return [];
+  const { reply, request, isLate } = showing.beside?.roster ?? {};
   const rows = rosterRows(showing);
+  // Where no row could be read nothing was asked: each then says why.
+  const isUnread = rows.length > 0 && !request && !isLate;
+  if (!reply && !isUnread) return [];
   if (last?.rows !== rows) {
     const number = (last?.number ?? 0) + 1;
     last = { rows, node: build(h, showing, `roster-${number}`), number };
