@@ -87,7 +87,7 @@ function build(h, showing, key) {
     h(
       'table',
       { class: 'roster' },
-      h('caption', {}, words.caption),
+      h('caption', {}, h('span', {}, words.caption)),
       h('thead', {}, h('tr', {}, heads)),
       h(
         'tbody',
