@@ -26,6 +26,7 @@ const spellings = {
   oz: ['oz', 'oz.', 'ounce', 'ounces'],
   st: ['st', 'sts', 'stitch', 'stitches'],
   r: ['r', 'rnd', 'rnds', 'round', 'rounds', 'row', 'rows'],
+  min: ['min', 'min.', 'mins', 'minute', 'minutes'],
   '%': ['%'],
 };
 
