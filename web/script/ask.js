@@ -69,8 +69,9 @@ function askFor(answer, state) {
 }
 
 /**
- * @typedef {{ reply?: any, problems: Problem[], request?: any, isLate?: boolean }} Beside the core's reply where it has one, else what
- *   is in its way; of the desk's questions also the request that was answered, and whether another answer is on its way
+ * @typedef {{ reply?: any, problems: Problem[], request?: any, isLate?: boolean, said?: any }} Beside the core's reply where it has one, else what
+ *   is in its way; of the desk's questions also the request that was answered, whether another answer is on its way, and what
+ *   was typed for it, with what is no part of the request
  */
 
 /**

@@ -18,6 +18,7 @@ export { sheetWords } from './en/sheet.js';
 export { stripesWords } from './en/stripes.js';
 export { stagesWords } from './en/stages.js';
 export { supplyWords, takeWords } from './en/supply.js';
+export { weeksWords } from './en/weeks.js';
 export { bandWords } from './en/band.js';
 export { penWords } from './en/pen_sheet.js';
 export { stretchWords } from './en/stretch.js';

@@ -40,12 +40,13 @@ export function openDesk(show) {
     }
     const text = JSON.stringify(request);
     const last = known.get(question);
+    const typed = said[question];
     // What could not be read is told anew at every key; what was answered stands.
     if (last?.text === text)
-      return { ...last.beside, problems: [...problems, ...last.beside.problems] };
+      return { ...last.beside, problems: [...problems, ...last.beside.problems], said: typed };
     if (isSlow.has(question) && !isRested) {
       waitForRest();
-      return { ...last?.beside, problems, isLate: true };
+      return { ...last?.beside, problems, isLate: true, said: typed };
     }
     const reply = answer(question, request);
     const place = deskPlaces[question];
@@ -57,7 +58,7 @@ export function openDesk(show) {
     );
     const beside = { reply: reply.ok ? reply[question] : undefined, request, problems: refused };
     known.set(question, { text, beside });
-    return { ...beside, problems: [...problems, ...refused] };
+    return { ...beside, problems: [...problems, ...refused], said: typed };
   }
 
   return {

@@ -27,7 +27,17 @@ export function sizesOf({ scale = 'eu', body = 'woman', sizes = [], feet = [] },
 /** The yarns ticked at the desk, or else the class's own. @param {Record<string, any>} said */
 const yarnsOf = ({ yarns }) => (yarns ?? []).map(ofYarn);
 
-/** @typedef {'supply'} Question */
+/** @typedef {'supply' | 'weeks'} Question */
+
+/** Whether something stands in a field that could not be read: it would be taken for left out. @param {import('../state.js').Draft} draft @param {Record<string, any>} said @param {string} name */
+const isUnread = (draft, said, name) =>
+  said[name] === undefined && (draft[`/weeks/${name}`]?.typed ?? '').trim() !== '';
+
+/** The yarns ticked under the wool, or else the class's own sock. @param {import('../state.js').Draft} draft */
+function knittersOf(draft) {
+  const ticked = (draft['/supply/yarns']?.typed ?? '').split(' ').filter(Boolean);
+  return ticked.length > 0 ? ticked.map((category) => ofYarn(Number(category))) : [{}];
+}
 
 /** @type {Record<Question, Make>} */
 export const deskRequests = {
@@ -37,6 +47,14 @@ export const deskRequests = {
     const columns = sizesOf(supply, good);
     if (rows.length === 0 || columns.length === 0) return undefined;
     return { version: 1, class: good.request, rows, columns };
+  },
+  weeks: ({ request }, { weeks = {} }, { draft }) => {
+    const { meetings, minutesInClass, minutesAtHome, castOnMinutes } = weeks;
+    if (meetings === undefined || minutesInClass === undefined) return undefined;
+    if (isUnread(draft, weeks, 'minutesAtHome') || isUnread(draft, weeks, 'castOnMinutes'))
+      return undefined;
+    const course = { meetings, minutesInClass, minutesAtHome, castOnMinutes };
+    return { version: 1, class: request, knitters: knittersOf(draft), ...course };
   },
 };
 
@@ -50,4 +68,10 @@ export const deskPlaces = {
         : pointer.startsWith('/columns')
           ? '/supply/feet'
           : pointer.replace('/class', ''),
+  weeks: (pointer) =>
+    pointer.startsWith('/knitters')
+      ? '/supply/yarns'
+      : pointer.startsWith('/class')
+        ? pointer.replace('/class', '')
+        : `/weeks${pointer}`,
 };

@@ -1,6 +1,7 @@
 // What stands at the teacher's desk, to take along: as a file, or as text to be pasted into a mail.
 import { copyText, handOver } from '../download.js';
 import { supplyText, supplyTable } from './supply.js';
+import { weeksCalendar, weeksText } from './weeks.js';
 import { writeCsv } from './csv.js';
 
 /** @typedef {import('../view/showing.js').Showing} Showing */
@@ -13,6 +14,8 @@ const takes = {
     write: (showing, separator) => writeCsv(supplyTable(showing), separator),
   },
   'supply.copy': { type: 'text/plain', write: supplyText },
+  'weeks.copy': { type: 'text/plain', write: weeksText },
+  'weeks.ics': { type: 'text/calendar', write: (showing) => weeksCalendar(showing, new Date()) },
 };
 
 /**

@@ -16,7 +16,7 @@ export const maker =
 /**
  * A table with a caption, a row of heads, and rows whose first cell names them.
  * @param {Make} h
- * @param {{ caption: Child | Child[], heads: string[], rows: Array<{ name: string, cells: Child[], mark?: string }>, className?: string }} table
+ * @param {{ caption: Child | Child[], heads: string[], rows: Array<{ name: Child | Child[], cells: Child[], mark?: string }>, className?: string }} table
  */
 export function table(h, { caption, heads, rows, className = '' }) {
   const cell = (/** @type {Child} */ child) => h('td', {}, child);

@@ -1,5 +1,6 @@
 // The teacher's desk, put together: by place on the page, and by page for paper.
 import { printSupply, viewSupply } from './supply.js';
+import { printWeeks, viewWeeks } from './weeks.js';
 
 /** @typedef {import('../showing.js').Showing} Showing */
 /** @typedef {import('../dom.js').Make} Make */
@@ -8,9 +9,11 @@ import { printSupply, viewSupply } from './supply.js';
 /** @param {Make} h @param {Showing} showing @returns {Record<string, () => Child[]>} */
 export const deskViews = (h, showing) => ({
   supply: () => viewSupply(h, showing),
+  weeks: () => viewWeeks(h, showing),
 });
 
 /** @param {Make} h */
 export const deskPages = (h) => ({
   supply: (/** @type {Showing} */ showing) => printSupply(h, showing),
+  weeks: (/** @type {Showing} */ showing) => printWeeks(h, showing),
 });
