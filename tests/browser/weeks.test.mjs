@@ -1,35 +1,25 @@
 // The teacher's weeks: what stands on the page, against the core asked without it.
 import assert from 'node:assert/strict';
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import { after, before, test } from 'node:test';
 
 import { again, goTo, openBrowser, press, typeInto } from './open_page.mjs';
-import { inkOf, print } from './pdf.mjs';
 import {
   askWeeks,
-  buttonOf,
+  course,
   endsOn,
-  field,
   openWeeks,
   place,
   requestOn,
   tableOn,
+  texts,
   tick,
-  type,
-  wrongAt,
 } from './weeks_fold.mjs';
-
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
 let open;
 let end;
 before(async () => ({ open, end } = await openBrowser()));
 after(() => end());
 
-const course = { meetings: 8, minutesInClass: 90, minutesAtHome: 60 };
-const texts = (numbers) =>
-  Object.fromEntries(Object.entries(numbers).map(([name, value]) => [name, String(value)]));
 const ofYarn = (category) => ({ yarn: { category } });
 
 // What a reader looks for, by the core's word for it.
@@ -200,73 +190,6 @@ test('a yarn of which no sock comes is said to be one, and the others stand', as
   assert.equal((await tableOn(page))[0].cells.length, 1);
 });
 
-test('nothing is asked before it is known how often and how long', async () => {
-  const { page } = await open();
-  await openWeeks(page);
-  assert.match(await place(page).innerText(), /Type how often the class meets/);
-  await type(page, { meetings: '8' });
-  assert.equal(await place(page).locator('table').count(), 0);
-  await type(page, { minutesInClass: '90' });
-  assert.equal((await tableOn(page)).length, 8);
-  await type(page, { meetings: '' });
-  assert.equal(await place(page).locator('table').count(), 0);
-  assert.equal(await wrongAt(page, 'meetings'), '');
-});
-
-for (const [name, text, expected] of [
-  ['meetings', '0', /^Between 1 and 30, please\.$/],
-  ['meetings', '31', /^Between 1 and 30, please\.$/],
-  ['meetings', '2.5', /^A whole number, please\.$/],
-  ['meetings', 'many', /“many” is no number/],
-  ['minutesInClass', '4.5', /^Between 5 and 1440, please\.$/],
-  ['minutesInClass', '1441', /^Between 5 and 1440, please\.$/],
-  ['minutesInClass', '90 cm', /What fits: min\./],
-  ['minutesInClass', '1.5 h', /Known: min\./],
-  ['minutesAtHome', '-0.5', /^Between 0 and 10080, please\.$/],
-  ['minutesAtHome', 'none', /“none” is no number/],
-  ['castOnMinutes', '1440.5', /^Between 0 and 1440, please\.$/],
-]) {
-  test(`${text} in ${name} is told there, with what would do, and nothing is told of the weeks`, async () => {
-    const { page } = await open();
-    await openWeeks(page, { ...texts(course), [name]: text });
-    assert.match(await wrongAt(page, name), expected);
-    assert.equal(await page.locator(`#${field(name)}`).getAttribute('aria-invalid'), 'true');
-    assert.equal(await place(page).locator('table').count(), 0);
-    assert.match(await place(page).innerText(), /Mend what is marked/);
-    // The sock's own plan stands, whatever is wrong here.
-    assert.equal(await page.locator('html[data-last-good]').count(), 0);
-    await type(page, { [name]: String(course[name] ?? 20) });
-    assert.equal(await wrongAt(page, name), '');
-    assert.equal((await tableOn(page)).length, 8);
-  });
-}
-
-test('minutes may be written out, and are still there after a reload', async () => {
-  const { page } = await open();
-  await openWeeks(page, { meetings: '8', minutesInClass: '90 min', minutesAtHome: '60' });
-  const rows = await tableOn(page);
-  assert.equal(rows.length, 8);
-  await again(page);
-  await openWeeks(page);
-  assert.deepEqual(await tableOn(page), rows);
-  await type(page, { minutesInClass: '90' });
-  assert.deepEqual(await tableOn(page), rows);
-});
-
-test('half a minute is as good as any', async () => {
-  const { page } = await open();
-  const request = await requestOn(page);
-  const asked = { ...course, minutesInClass: 67.5 };
-  await openWeeks(page, texts(asked));
-  const { weeks } = askWeeks({ class: request, knitters: [{}], ...asked });
-  const rows = await tableOn(page);
-  weeks.knitters[0].weeks.meetings.forEach(({ roundsAtStart, roundsAtEnd }, at) => {
-    if (rows[at].cells[0][0] === 'done') return;
-    assert.equal(rows[at].cells[0][0], `${roundsAtStart}–${roundsAtEnd}`);
-  });
-  assert.match(await place(page).innerText(), /8 meetings of 67\.5 min/);
-});
-
 test('a sock on the needles is told as it was begun', async () => {
   const { page } = await open();
   await goTo(page, 'Count');
@@ -287,94 +210,4 @@ test('a sock on the needles is told as it was begun', async () => {
   await again(page);
   await openWeeks(page);
   assert.deepEqual(await told(), expected);
-});
-
-test('as text it says every meeting, for a mail', async () => {
-  const { page } = await open({ permissions: ['clipboard-read', 'clipboard-write'] });
-  await goTo(page, 'Class');
-  await tick(page, [1, 4]);
-  await page.locator('[data-lesson="title"]').fill('Tuesday socks');
-  await openWeeks(page, { ...texts(course), day: '2027-01-12', time: '19:00' });
-  const rows = await tableOn(page);
-  await buttonOf(page, 'copy').click();
-  await page.waitForFunction(() => document.querySelector('[data-said]').textContent !== '');
-  const text = await page.evaluate(() => navigator.clipboard.readText());
-  assert.match(text, /^Tuesday socks: the weeks\n/);
-  const blocks = text.split('\n\n');
-  for (const { head, when, cells } of rows.slice(0, 8)) {
-    const block = blocks.find((one) => one.startsWith(`${head}, ${when}\n`));
-    assert.ok(block, head);
-    cells.forEach((lines, column) => {
-      const line = block.split('\n')[column + 1];
-      for (const part of lines) assert.ok(line.includes(part), `${part} in ${line}`);
-    });
-  }
-  for (const sentence of await endsOn(page)) assert.ok(text.includes(sentence), sentence);
-});
-
-for (const format of ['A4', 'Letter']) {
-  for (const [name, yarns, asked] of [
-    ['two yarns', [1, 4], course],
-    ['all yarns and the longest course', [0, 1, 2, 3, 4, 5, 6, 7], { ...course, meetings: 30 }],
-  ]) {
-    test(`on ${format} stand ${name}, black on white and nothing cut off`, async () => {
-      const { page } = await open({
-        colorScheme: 'dark',
-        before: () => (window.print = () => {}),
-      });
-      await goTo(page, 'Class');
-      await tick(page, yarns);
-      await openWeeks(page, { ...texts(asked), day: '2027-01-12', time: '19:00' });
-      const rows = await tableOn(page);
-      await place(page).locator('[data-print="weeks"]').click();
-      const { words, pictures } = await print(page, format);
-      const all = words.join(' ').replace(/\s+/g, ' ');
-      for (const { head, when, cells } of rows) {
-        for (const text of [head, when]) assert.ok(all.includes(text), text);
-        for (const [first = ''] of cells) assert.ok(all.includes(first), first);
-      }
-      assert.match(all, /Tuesday, 12 January 2027, 19:00/);
-      assert.ok(!all.includes('[object'));
-      for (const picture of pictures) {
-        const { edges, darkest, colour } = inkOf(picture);
-        assert.ok(darkest < 30);
-        assert.equal(colour, 0);
-        for (const [edge, gap] of Object.entries(edges)) assert.ok(gap >= 19, `${edge}: ${gap}`);
-      }
-    });
-  }
-}
-
-test('the fold has no barrier that axe knows of', async () => {
-  for (const colorScheme of ['light', 'dark']) {
-    const { page } = await open({ colorScheme });
-    await goTo(page, 'Class');
-    await tick(page, [1, 4]);
-    await openWeeks(page, { ...texts(course), day: '2027-01-12' });
-    await page.evaluate(axe);
-    const found = await page.evaluate(async () => {
-      const { violations } = await window.axe.run('#weeks');
-      return violations.map(({ id, nodes }) => `${id}: ${nodes[0].html}`);
-    });
-    assert.deepEqual(found, []);
-  }
-});
-
-test('it fits a narrow page, and each figure says whose it is', async () => {
-  for (const width of [320, 360]) {
-    const { page } = await open({ viewport: { width, height: 740 } });
-    await goTo(page, 'Class');
-    await tick(page, [0, 1, 2, 3, 4, 5, 6, 7]);
-    await openWeeks(page, { ...texts(course), day: '2027-01-12', time: '19:00' });
-    const beyond = await page.evaluate(() => [
-      document.documentElement.scrollWidth - document.documentElement.clientWidth,
-      ...[...document.querySelectorAll('#weeks .table')].map(
-        (table) => table.scrollWidth - table.clientWidth,
-      ),
-    ]);
-    assert.deepEqual(beyond, [0, 0]);
-    const whose = await place(page).locator('tbody tr').first().locator('.whose').allInnerTexts();
-    assert.equal(whose.length, 8);
-    assert.match(whose[1], /super fine/);
-  }
 });

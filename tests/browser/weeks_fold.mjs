@@ -7,6 +7,13 @@ import { take, unfold } from './take_along.mjs';
 
 const { answer } = await loadCore();
 
+/** A class as many are. */
+export const course = { meetings: 8, minutesInClass: 90, minutesAtHome: 60 };
+
+/** The same as it is typed. */
+export const texts = (numbers) =>
+  Object.fromEntries(Object.entries(numbers).map(([name, value]) => [name, String(value)]));
+
 export const field = (name) => `f-weeks-${name}`;
 export const place = (page) => page.locator('[data-view="weeks"]');
 export const buttonOf = (page, way) => place(page).locator(`[data-take="weeks.${way}"]`);
