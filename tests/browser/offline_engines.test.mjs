@@ -12,7 +12,7 @@ const heading = `() => document.querySelector('h1').textContent`;
 const typed = `() => document.querySelector('${foot}').value`;
 const wraps = `() => document.querySelector('.hand .figure').textContent`;
 const isReady = `() => document.querySelector('[data-view="offline"]').textContent.startsWith('Ready')`;
-const isTold = `() => Boolean(document.querySelector('[data-take]'))`;
+const isTold = `() => Boolean(document.querySelector('[data-take-over]'))`;
 
 async function until(hands, what) {
   for (let times = 0; times < 150; times += 1) {
@@ -59,7 +59,7 @@ for (const [name, start] of Object.entries(engines)) {
       await visit();
       await until(hands, isTold);
       assert.equal(await hands.evaluate(heading), 'First');
-      await hands.click('[data-take]');
+      await hands.click('[data-take-over]');
       await until(hands, `() => (${heading})() === 'Second'`);
       host.isGone = true;
       await visit();

@@ -43,6 +43,8 @@ test('no words are left over for codes that are gone', () => {
   const typed = [
     'not_a_number',
     'not_in_list',
+    'not_a_day',
+    'not_a_time',
     'ambiguous_number',
     'two_numbers',
     'unknown_unit',

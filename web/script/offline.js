@@ -40,7 +40,7 @@ async function startWorker(view, hear, isReady) {
   view.document.addEventListener('click', (event) => {
     const { target } = event;
     if (!(target instanceof Element)) return;
-    if (target.closest('[data-take]')) ask('take over');
+    if (target.closest('[data-take-over]')) ask('take over');
     if (isReady() && target.closest('[data-copy]')) {
       event.preventDefault();
       ask('copy');

@@ -1,6 +1,7 @@
 // Every change is kept at once, each sock under its own name; what another tab has changed is asked about, and what
 // cannot be read is set aside.
 import { deedsOf } from './save/deeds.js';
+import { withDeskId } from './save/desk_id.js';
 import { openNotes } from './save/notes.js';
 import { openShelf, parse } from './save/shelf.js';
 import { openStore } from './save/store.js';
@@ -65,7 +66,7 @@ export function openKeeper(document) {
     shelf.ids().find((id) => id === recalled) ?? shelf.last() ?? recalled ?? shelf.newId();
   const sheet = shelf.open(current);
   rememberSock(view, current);
-  const lesson = lessonIn(parse(store.read(lessonName)));
+  const lesson = withDeskId(lessonIn(parse(store.read(lessonName))), view.crypto);
   /** @type {Now} */
   const now = {
     current,

@@ -33,6 +33,7 @@ export const unitsOfKind = {
   percent: ['%'],
   stitches: ['st'],
   rounds: ['r'],
+  minutes: ['min'],
   number: /** @type {string[]} */ ([]),
 };
 

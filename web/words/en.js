@@ -21,6 +21,7 @@ export { helpingWords, oddWords } from './en/odd.js';
 export { rosterWords } from './en/roster.js';
 export { supplyWords, takeWords } from './en/supply.js';
 export { driveCautions, driveWords } from './en/drive.js';
+export { weeksWords } from './en/weeks.js';
 export { bandWords } from './en/band.js';
 export { penWords } from './en/pen_sheet.js';
 export { stretchWords } from './en/stretch.js';

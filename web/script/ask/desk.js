@@ -41,12 +41,18 @@ export function openDesk(show) {
     }
     const text = JSON.stringify(request);
     const last = known.get(question);
+    const typed = said[question];
     // What could not be read is told anew at every key; what was answered stands.
     if (last?.text === text)
-      return { ...last.beside, about, problems: [...problems, ...last.beside.problems] };
+      return {
+        ...last.beside,
+        about,
+        said: typed,
+        problems: [...problems, ...last.beside.problems],
+      };
     if (isSlow.has(question) && !isRested) {
       waitForRest();
-      return { about, ...last?.beside, next: about, problems, isLate: true };
+      return { about, ...last?.beside, next: about, said: typed, problems, isLate: true };
     }
     const reply = answer(question, request);
     /** @type {import('../form.js').Problem[]} */
@@ -63,7 +69,7 @@ export function openDesk(show) {
       refused: all.filter(({ field }) => at(field) === ''),
     };
     known.set(question, { text, beside });
-    return { ...beside, problems: [...problems, ...refused] };
+    return { ...beside, problems: [...problems, ...refused], said: typed };
   }
 
   return {

@@ -33,7 +33,17 @@ const yarnsOf = ({ yarns }) => (yarns ?? []).map(ofYarn);
 
 const readSeats = (/** @type {State} */ { lesson }) => readRoster(lesson.roster);
 
-/** @typedef {'supply' | 'odd' | 'drive' | 'roster'} Question */
+/** @typedef {'supply' | 'weeks' | 'odd' | 'drive' | 'roster'} Question */
+
+/** Whether something stands in a field that could not be read: it would be taken for left out. @param {import('../state.js').Draft} draft @param {Record<string, any>} said @param {string} name */
+const isUnread = (draft, said, name) =>
+  said[name] === undefined && (draft[`/weeks/${name}`]?.typed ?? '').trim() !== '';
+
+/** The yarns ticked under the wool, or else the class's own sock. @param {import('../state.js').Draft} draft */
+function knittersOf(draft) {
+  const ticked = (draft['/supply/yarns']?.typed ?? '').split(' ').filter(Boolean);
+  return ticked.length > 0 ? ticked.map((category) => ofYarn(Number(category))) : [{}];
+}
 
 /** @type {Record<Question, Make>} */
 export const deskRequests = {
@@ -57,6 +67,14 @@ export const deskRequests = {
     if (seats.length === 0) return undefined;
     return { version: 1, class: request, seats: seats.map(({ part }) => part) };
   },
+  weeks: ({ request }, { weeks = {} }, { draft }) => {
+    const { meetings, minutesInClass, minutesAtHome, castOnMinutes } = weeks;
+    if (meetings === undefined || minutesInClass === undefined) return undefined;
+    if (isUnread(draft, weeks, 'minutesAtHome') || isUnread(draft, weeks, 'castOnMinutes'))
+      return undefined;
+    const course = { meetings, minutesInClass, minutesAtHome, castOnMinutes };
+    return { version: 1, class: request, knitters: knittersOf(draft), ...course };
+  },
 };
 
 /** Where the field of a problem stands at the desk; '' where it does not, for it is a student's. @type {Record<Question, Place>} */
@@ -72,6 +90,12 @@ export const deskPlaces = {
   odd: (pointer) => (pointer.startsWith('/inHand') ? pointer : ''),
   drive: drivePlace,
   roster: () => '',
+  weeks: (pointer) =>
+    pointer.startsWith('/knitters')
+      ? '/supply/yarns'
+      : pointer.startsWith('/class')
+        ? pointer.replace('/class', '')
+        : `/weeks${pointer}`,
 };
 
 /** What goes with an answer and is none of the core's: of seats their rows and labels. @type {Partial<Record<Question, (state: State) => any>>} */

@@ -39,7 +39,7 @@ const digitsOf = (/** @type {string} */ text) => text.replace(/[-:]/g, '');
 /** @param {Meeting} meeting @param {string} stamp @returns {Array<[string, string]>} */
 const linesOf = ({ uid, day, time, minutes, title, text }, stamp) => [
   ['BEGIN', 'VEVENT'],
-  ['UID', uid],
+  ['UID', escaped(uid)],
   ['DTSTAMP', stamp],
   ['DTSTART', `${digitsOf(day)}T${digitsOf(time)}00`],
   ['DURATION', `PT${minutes}M`],

@@ -5,6 +5,7 @@ import { driveTable, driveText } from './drive.js';
 import { rosterTable, rosterText } from './roster.js';
 import { supplyText, supplyTable } from './supply.js';
 import { takeWords } from '../../words/en.js';
+import { weeksCalendar, weeksText } from './weeks.js';
 import { writeCsv } from './csv.js';
 
 /** @typedef {import('../view/showing.js').Showing} Showing */
@@ -28,6 +29,8 @@ const takes = {
     write: (showing, separator) => writeCsv(rosterTable(showing), separator),
   },
   'roster.copy': { type: 'text/plain', write: rosterText },
+  'weeks.copy': { type: 'text/plain', write: weeksText },
+  'weeks.ics': { type: 'text/calendar', write: (showing) => weeksCalendar(showing, new Date()) },
 };
 
 /**

@@ -1,6 +1,7 @@
 // From the draft to the request: what was typed, parsed and put into the core's units. A text that is
 // no number is told here and left out; everything else is the core's to judge.
 import { parseQuantity, toBase, unitsOfKind } from '../units.js';
+import { isDay, isTime } from '../units/days.js';
 import { countReadings } from '../state.js';
 import { readList } from './lists.js';
 import { besideFields, fieldsOf, isAsked, isAside, waysOf } from './fields.js';
@@ -100,6 +101,20 @@ export function readDraft(draft) {
   return { request, problems, locate: (pointer) => toDraft(pointer, rows) };
 }
 
+/** What the core never sees is judged here. @param {Field} field @param {number} value */
+function faultOf({ limits }, value) {
+  if (!limits) return undefined;
+  const [min, max] = limits;
+  if (value < min || value > max) return { code: 'out_of_range', min, max };
+  return Number.isInteger(value) ? undefined : { code: 'not_whole' };
+}
+
+/** A browser that has no control of its own for these lets anything be typed. @param {Field} field @param {string} typed */
+function faultOfWhen({ as }, typed) {
+  if (as === 'day' && !isDay(typed)) return { code: 'not_a_day' };
+  return as === 'time' && !isTime(typed) ? { code: 'not_a_time' } : undefined;
+}
+
 const ways = new Set(['choice', 'day', 'time']);
 // The parts of stripes are asked each for itself; all else is asked as one.
 const partAsked = (/** @type {Field} */ { pointer, asks }) =>
@@ -124,14 +139,20 @@ export function readBeside(draft, asks) {
   for (const field of typed) {
     const entry = draft[field.pointer];
     const { pointer, as } = field;
+    const missed = faultOfWhen(field, entry.typed);
+    if (missed) {
+      problems.push({ field: pointer, ...missed });
+      continue;
+    }
     if (ways.has(as) || as === 'many') {
       const one = as === 'many' ? entry.typed.split(' ').map(Number) : chosen(field, entry.typed);
       putAt(said, pointer, one);
       continue;
     }
     const read = as === 'list' ? readList(field, entry) : readEntry(field, entry);
-    if (read.ok) putAt(said, pointer, read.value);
-    else problems.push({ ...read, field: pointer });
+    const fault = read.ok ? faultOf(field, Number(read.value)) : read;
+    if (read.ok && !fault) putAt(said, pointer, read.value);
+    else problems.push({ .../** @type {{ code: string }} */ (fault), field: pointer });
   }
   return { said, isEmpty: typed.length === 0, problems };
 }

@@ -14,7 +14,7 @@ const most = { entries: 120, pointer: 64, typed: 200, name: 60, note: 2000, cour
 // A thousand seats, and twice what a row of theirs takes.
 export const mostRoster = 200_000;
 
-const units = ['', 'cm', 'in', 'mm', 'm', 'yd', 'g', 'oz', '%', 'st', 'r'];
+const units = ['', 'cm', 'in', 'mm', 'm', 'yd', 'g', 'oz', '%', 'st', 'r', 'min'];
 
 const moments = ['buy', 'count', 'knit', 'class'];
 export const lockable = ['rib', 'toe', 'yarn'];

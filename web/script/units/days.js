@@ -16,6 +16,9 @@ function numberOf(day) {
 /** @param {string} day */
 export const isDay = (day) => numberOf(day) !== undefined;
 
+/** "19:00", of a day. @param {string} time */
+export const isTime = (time) => /^([01]\d|2[0-3]):[0-5]\d$/.test(time);
+
 /** The day so many days later, or '' where `day` is none. @param {string} day @param {number} days */
 export function dayAfter(day, days) {
   const number = numberOf(day);

@@ -28,6 +28,7 @@ const spellings = {
   lb: ['lb', 'lb.', 'lbs', 'pound', 'pounds'],
   st: ['st', 'sts', 'stitch', 'stitches'],
   r: ['r', 'rnd', 'rnds', 'round', 'rounds', 'row', 'rows'],
+  min: ['min', 'min.', 'mins', 'minute', 'minutes'],
   '%': ['%'],
 };
 

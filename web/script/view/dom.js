@@ -16,7 +16,7 @@ export const maker =
 /**
  * A table with a caption, a row of heads, and rows whose first cell names them.
  * @param {Make} h
- * @param {{ caption: Child | Child[], heads: string[], rows: Array<{ name: string, cells: Child[], mark?: string }>, className?: string, region?: string }} table `region` names one that may be wider than a screen, and
+ * @param {{ caption: Child | Child[], heads: string[], rows: Array<{ name: Child | Child[], cells: Child[], mark?: string }>, className?: string, region?: string }} table `region` names one that may be wider than a screen, and
  *   holds nothing else that keys reach: they move it then
  */
 export function table(h, { caption, heads, rows, className = '', region }) {

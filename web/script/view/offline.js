@@ -25,6 +25,6 @@ export const viewUpdate = (h, { isNewer, isKept }) => [
       'p',
       { class: 'asked' },
       isKept ? words.newer : words.newerUnkept,
-      h('button', { type: 'button', class: 'quiet', 'data-take': '' }, words.take),
+      h('button', { type: 'button', class: 'quiet', 'data-take-over': '' }, words.take),
     ),
 ];

@@ -17,6 +17,8 @@ export const problemWords = {
   unknown_unit: ({ units }) => `That unit is not known here. Known: ${units || plainNumber}.`,
   not_in_list: ({ item }) =>
     `“${item}” is not understood. Write one after the other, with commas between, as in the example below the field.`,
+  not_a_day: () => 'Write the day as 2027-01-31: year, month, day.',
+  not_a_time: () => 'Write the time as 19:00.',
   wrong_unit: ({ units }) => `That unit does not fit here. What fits: ${units || plainNumber}.`,
 
   // Told by the core, of the request.

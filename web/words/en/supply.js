@@ -52,6 +52,7 @@ export const supplyWords = {
   noCable: 'no cable is long enough',
   none: (/** @type {Text} */ code) =>
     /** @type {Record<string, Text>} */ ({
+      count_out_of_range: 'no sock: too few or too many stitches for one',
       leg_too_short: 'no sock: the leg is too short for it',
       heel_out_of_reach: 'no sock: the heel will not go in',
       no_room_for_rib: 'no sock: no room for the rib',

@@ -5,6 +5,7 @@ import { printBands } from './drive_bands.js';
 import { viewRoster } from './roster.js';
 import { viewSeats } from './roster_seats.js';
 import { printSupply, viewSupply } from './supply.js';
+import { printWeeks, viewWeeks } from './weeks.js';
 
 /** @typedef {import('../showing.js').Showing} Showing */
 /** @typedef {import('../dom.js').Make} Make */
@@ -17,10 +18,12 @@ export const deskViews = (h, document, showing) => ({
   drive: () => viewDrive(h, document, showing),
   roster: () => viewRoster(h, showing),
   'roster-seats': () => viewSeats(h, showing),
+  weeks: () => viewWeeks(h, showing),
 });
 
 /** @param {Make} h */
 export const deskPages = (h) => ({
   supply: (/** @type {Showing} */ showing) => printSupply(h, showing),
   bands: (/** @type {Showing} */ showing) => printBands(h, showing),
+  weeks: (/** @type {Showing} */ showing) => printWeeks(h, showing),
 });
