@@ -16,7 +16,7 @@ export const texts = (numbers) =>
 
 export const field = (name) => `f-weeks-${name}`;
 export const place = (page) => page.locator('[data-view="weeks"]');
-export const buttonOf = (page, way) => place(page).locator(`[data-take="weeks.${way}"]`);
+export const buttonOf = (page, way) => place(page).locator(`[data-carry="weeks.${way}"]`);
 
 /** The class's moment with the fold open, and what is typed in it key by key. */
 export async function openWeeks(page, typed = {}) {
