@@ -18,6 +18,7 @@ import { listenExports, listenTakes } from './export.js';
 import { standInFrame } from './frame.js';
 import { linkOf, linkOfClass } from './link.js';
 import { linkFollower } from './main/link.js';
+import { openForTheRoom } from './main/projector.js';
 import { showingFor } from './main/showing.js';
 import { openNeedles } from './needles.js';
 import { watchOffline } from './offline.js';
@@ -163,6 +164,7 @@ function start() {
     show: () => draw(),
     isKnitting,
   });
+  const followRoom = openForTheRoom(document, draw);
   keepReadingOrder(document);
   listenMoments(
     document,
@@ -188,9 +190,7 @@ function start() {
     own: keeper.own,
     keeping,
     act,
-    tell(said) {
-      link = said;
-    },
+    tell: (said) => void (link = said),
     show: draw,
   });
   listenFile(document, keeping.openFile);
@@ -238,6 +238,7 @@ function start() {
     }
     asking.start(core.answer, state);
     draw();
+    followRoom();
     followLink();
     performance.mark('first-answer');
     watchOffline(document, (offline) =>

@@ -21,6 +21,7 @@ import { viewNeedles } from './view/needles.js';
 import { viewNote } from './view/note.js';
 import { viewOffline, viewUpdate } from './view/offline.js';
 import { viewPair } from './view/pair.js';
+import { viewProjector } from './view/projector.js';
 import { viewPenSheet } from './view/class/pen_sheet.js';
 import { viewSentence } from './view/sentence.js';
 import { viewSheet } from './view/sheet.js';
@@ -44,6 +45,7 @@ export { listenHow } from './view/how_open.js';
 export { pointToLink } from './view/kept.js';
 export { listenMoments, showMoment } from './view/moments.js';
 export { listenPrinting } from './view/printing.js';
+export { projectorText } from './view/projector.js';
 export { listenShelf } from './view/shelf.js';
 export { keepReadingOrder } from './view/reading_order.js';
 export { answerText, troubleText } from './view/summary.js';
@@ -105,6 +107,7 @@ export function showPlan(document, showing) {
     along: () => viewAlong(h, showing),
     working: () => viewWorking(h, showing),
     summary: () => viewSummary(h, showing),
+    projector: () => viewProjector(h, document, showing),
     ...deskViews(h, showing),
   };
   for (const [name, draw] of Object.entries(views)) fill(document, name, draw);

@@ -19,6 +19,7 @@ export { stripesWords } from './en/stripes.js';
 export { stagesWords } from './en/stages.js';
 export { supplyWords, takeWords } from './en/supply.js';
 export { bandWords } from './en/band.js';
+export { projectorWords } from './en/projector.js';
 export { penWords } from './en/pen_sheet.js';
 export { stretchWords } from './en/stretch.js';
 export { guessWords, noteWords } from './en/note.js';

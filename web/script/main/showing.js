@@ -1,6 +1,7 @@
 // What the views are given, put together from all that knows a part of it.
 import { examplesLeft, tellGood, tellProblems, valuesOf } from '../form.js';
 import { linkOfRequest } from '../link.js';
+import { isProjected } from '../projector.js';
 import { addressOf } from '../share.js';
 import { withinPlan } from '../state.js';
 import { troubleText } from '../view.js';
@@ -45,6 +46,9 @@ export function showingFor(
     trouble: asking.isStopped() ? troubleText('stopped') : '',
     name,
     lesson: state.lesson,
+    isProjected: isProjected(document),
+    // Hers, or of the class whose link is open.
+    classTitle: state.lesson.title || state.course.title,
     linkTo(asked, clear, change) {
       const text = linkOfRequest(asking.answer(), system, asked, clear, change);
       return text && addressOf(document, text);

@@ -23,6 +23,8 @@
  * @property {(request: Record<string, any>, clear: string[], change: Record<string, any>) => string} [linkTo] the address of a plan like this
  *   request's, less some of its members and with other values by pointer; '' where the form could not ask for it
  * @property {import('../state.js').Lesson} [lesson] what the teacher has said of her class
+ * @property {boolean} [isProjected] whether it is shown to a whole room
+ * @property {string} [classTitle] what the class is called, or ''
  * @property {string} trouble what keeps the page from answering, in words, or ''
  */
 export {};
