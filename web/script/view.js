@@ -6,7 +6,7 @@ import { viewOther } from './view/buy_other.js';
 import { viewCare, viewCautions } from './view/cautions.js';
 import { viewChart, viewWindow } from './view/chart.js';
 import { viewChoices } from './view/choices.js';
-import { viewClass } from './view/class/class.js';
+import { viewClass, viewPrints } from './view/class/class.js';
 import { maker } from './view/dom.js';
 import { viewFoot } from './view/foot.js';
 import { viewKept } from './view/kept.js';
@@ -169,6 +169,7 @@ export function showFixed(document) {
   const h = maker(document);
   document.querySelector('[data-view="care"]')?.append(...viewCare(h));
   document.querySelector('[data-view="class"]')?.append(...viewClass(h));
+  document.querySelector('[data-view="prints"]')?.append(...viewPrints(h));
 }
 
 /** Only that the page cannot answer: what it shows already stays. @param {Document} document @param {string} text */

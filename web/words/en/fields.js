@@ -186,6 +186,7 @@ export const optionWords = {
   '/supply/scale': shoeScales,
   '/foot/body': { '': 'choose', ...wearers },
   '/supply/body': wearers,
+  '/tags/lines': { pen: 'lines to fill in by pen', sock: 'rib and cast-on of the sock here' },
   '/rib/lean': { left: 'to the left', right: 'to the right', mirrored: 'mirrored, as a pair' },
   '/toe/shape': { round: 'round', even: 'even, like a wedge', 'left-right': 'a left and a right' },
   '/stripes/repeat/from': {

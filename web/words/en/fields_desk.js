@@ -37,6 +37,8 @@ export const deskFields = {
   },
   '/drive/wantedShare': { label: 'Feet to serve', short: 'feet to serve' },
   '/drive/legOfFoot': { label: 'Leg, as a share of the foot', short: 'leg of the foot' },
+  '/tags/seats': { label: 'Seats', short: 'seats', how: '1 to 60; left empty, 12.' },
+  '/tags/lines': { label: 'On each', of: 'tag', short: 'what is on a tag' },
   '/drive/lots': {
     label: 'Wool at hand',
     short: 'wool at hand',

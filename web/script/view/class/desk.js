@@ -1,5 +1,6 @@
 // The teacher's desk, put together: by place on the page, and by page for paper.
 import { printSupply, viewSupply } from './supply.js';
+import { printTags } from './tags.js';
 
 /** @typedef {import('../showing.js').Showing} Showing */
 /** @typedef {import('../dom.js').Make} Make */
@@ -13,4 +14,5 @@ export const deskViews = (h, showing) => ({
 /** @param {Make} h */
 export const deskPages = (h) => ({
   supply: (/** @type {Showing} */ showing) => printSupply(h, showing),
+  tags: (/** @type {Showing} */ showing) => printTags(h, showing),
 });
