@@ -7,6 +7,7 @@ import { viewCare, viewCautions } from './view/cautions.js';
 import { viewChart, viewWindow } from './view/chart.js';
 import { viewChoices } from './view/choices.js';
 import { viewClass, viewPrints } from './view/class/class.js';
+import { viewClassYarns } from './view/class_yarns.js';
 import { maker } from './view/dom.js';
 import { viewFoot } from './view/foot.js';
 import { viewKept } from './view/kept.js';
@@ -86,6 +87,7 @@ export function showPlan(document, showing) {
     note: () => viewNote(h, showing),
     cautions: () => viewCautions(h, showing),
     swatch: () => viewSwatch(document, showing),
+    'class-yarns': () => viewClassYarns(h, showing),
     scatter: () => viewScatter(h, document, showing),
     'two-ways': () => viewTwoWays(h, showing),
     strip: () =>

@@ -20,6 +20,7 @@ export { stagesWords } from './en/stages.js';
 export { supplyWords, takeWords } from './en/supply.js';
 export { bandWords } from './en/band.js';
 export { projectorWords } from './en/projector.js';
+export { classYarnWords } from './en/class_yarns.js';
 export { tagWords } from './en/tags.js';
 export { penWords } from './en/pen_sheet.js';
 export { stretchWords } from './en/stretch.js';

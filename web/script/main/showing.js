@@ -49,6 +49,7 @@ export function showingFor(
     isProjected: isProjected(document),
     // Hers, or of the class whose link is open.
     classTitle: state.lesson.title || state.course.title,
+    classYarns: state.course.yarns,
     linkTo(asked, clear, change) {
       const text = linkOfRequest(asking.answer(), system, asked, clear, change);
       return text && addressOf(document, text);

@@ -25,6 +25,7 @@
  * @property {import('../state.js').Lesson} [lesson] what the teacher has said of her class
  * @property {boolean} [isProjected] whether it is shown to a whole room
  * @property {string} [classTitle] what the class is called, or ''
+ * @property {number[]} [classYarns] the yarns that a student's class may use, where not any
  * @property {string} trouble what keeps the page from answering, in words, or ''
  */
 export {};

@@ -219,6 +219,7 @@ export const formWords = {
   usual: 'usual',
   guessed: 'guessed from the foot',
   ofClass: 'set by the class',
+  notInClass: (/** @type {string} */ yarn) => `${yarn}: not in this class`,
   begun: 'begun: it stays',
   stranger: 'not yours yet',
   // The parts of the sheet by the first step of their pointers.
