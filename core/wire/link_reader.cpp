@@ -170,11 +170,15 @@ void Reader::read() {
   for (int item = 0; read_.find("/locks/*", item); ++item) {
     sheet.locks |= 1 << word_place(kLinkLocks, text_at("/locks/*", item));
   }
+  LinkWords& words = sheet.words;
+  for (int item = 0; const TextValue* yarn = read_.find("/yarns/*", item); ++item) {
+    words.yarns |= 1 << round_half_up(yarn->number);
+  }
   sheet.rules = kRules;
   sheet.rounds = count_at("/echo/totalRounds");
   sheet.stitches = count_at("/echo/stitchCount");
-  sheet.title = read_words("/title");
-  sheet.note = read_words("/note");
+  words.title = read_words("/title");
+  words.note = read_words("/note");
 }
 
 }  // namespace

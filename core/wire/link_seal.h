@@ -4,7 +4,8 @@
 //            read; small letters begin no link, so that a place in the page (#how) is none
 //   mQ3x0P   the number of letters that follow, and the check, in six letters
 //   ...      the sheet, one number (link_sheet)
-//   _2f...   the words of a class, if there are any: how many letters, and another number
+//   _2f...   the words of a class, if there are any, and its yarns: how many letters, and another
+//            number
 //
 // The check is a polynomial over the prime 2^28 - 57: each character in turn, check x g + its
 // value. One changed character changes it by (a difference under the prime) x g^n, which is never
@@ -21,8 +22,9 @@
 
 namespace twinround {
 
-// The newest version of a link, the one that is written.
-inline constexpr int kLinkVersion = 1;
+// The newest version of a link. Version 2 says which yarns a class may use, among its words; what
+// says none is written as version 1 still, which older pages open.
+inline constexpr int kLinkVersion = 2;
 
 inline constexpr int kLinkMost = 150;  // letters of a link, its words aside: a promise
 inline constexpr int kHeadLetters = 7;
@@ -30,7 +32,7 @@ inline constexpr int kBodyMost = kLinkMost - kHeadLetters;
 inline constexpr int kWordsMost = 1840;  // letters of the words: 340 characters of four bytes each
 
 struct LinkParts {
-  int version = kLinkVersion;
+  int version = 1;
   std::string_view body;
   std::string_view words;
 };

@@ -2,8 +2,6 @@
 
 #include <algorithm>
 
-#include "link_words.h"
-
 namespace twinround {
 namespace {
 
@@ -23,7 +21,8 @@ int count_row() {
   return row;
 }
 
-// Walks through a sheet in the order of version 1, writing it or filling it in.
+// Walks through a sheet in the order of version 1, writing it or filling it in. Version 2 has more
+// words behind it, and the same sheet.
 class Version1 {
  public:
   Version1(LinkNumber& number, LinkSheet& sheet) : number_(number), sheet_(sheet) {}
@@ -111,12 +110,14 @@ std::size_t place_of(int row, int item) {
 }
 
 std::string write_link(LinkSheet sheet) {
-  const bool has_words = !sheet.title.empty() || !sheet.note.empty();
+  const LinkWords& said = sheet.words;
+  const int version = said.yarns > 0 ? 2 : 1;
+  const bool has_words = version == 2 || !said.title.empty() || !said.note.empty();
   LinkNumber number;
   Version1(number, sheet).walk(has_words);
   const std::string body = number.letters();
-  const std::string words = has_words ? write_words(sheet.title, sheet.note) : "";
-  return seal_link({kLinkVersion, body, words});
+  const std::string words = has_words ? write_words(version, said) : "";
+  return seal_link({version, body, words});
 }
 
 LinkFault read_link(std::string_view text, LinkSheet& sheet) {
@@ -129,9 +130,13 @@ LinkFault read_link(std::string_view text, LinkSheet& sheet) {
   const bool has_words = Version1(number, sheet).walk(false);
   // What adds up and yet was never written here.
   if (!number.is_spent() || sheet.rules == 0) return LinkFault::damaged;
-  if (!has_words) return parts.words.empty() ? LinkFault::none : LinkFault::damaged;
+  if (!has_words) {
+    const bool is_whole = parts.words.empty() && parts.version == 1;
+    return is_whole ? LinkFault::none : LinkFault::damaged;
+  }
   if (parts.words.empty()) return LinkFault::cut;
-  return read_words(parts.words, sheet.title, sheet.note) ? LinkFault::none : LinkFault::damaged;
+  const bool is_read = read_words(parts.version, parts.words, sheet.words);
+  return is_read ? LinkFault::none : LinkFault::damaged;
 }
 
 }  // namespace twinround

@@ -9,6 +9,7 @@
 #include "link_number.h"
 #include "link_rows.h"
 #include "link_seal.h"
+#include "link_words.h"
 
 namespace twinround {
 
@@ -34,8 +35,7 @@ struct LinkSheet {
   int rules = 0;
   int rounds = 0;
   int stitches = 0;
-  std::string title;  // of a class; UTF-8
-  std::string note;
+  LinkWords words;  // of a class
 };
 
 // A sheet of which nothing is said yet.
@@ -44,7 +44,8 @@ LinkSheet empty_sheet();
 // Where a field's code stands: `row` of link_rows_1, `item` of the readings (0 of other fields).
 std::size_t place_of(int row, int item);
 
-// Precondition: every code within value_count, the rest within its range, the words tidy.
+// In the oldest version that can say it, which every page opens. Precondition: every code within
+// value_count, the rest within its range, the words tidy.
 std::string write_link(LinkSheet sheet);
 
 // Takes any bytes. Whatever version it has, old ones are read as they were written.

@@ -50,6 +50,13 @@ void pass_text(LinkNumber& number, std::string& text, int most_characters) {
   }
 }
 
+// The rare one last.
+void pass_words(LinkNumber& number, int version, LinkWords& words) {
+  pass_text(number, words.title, kTitleMost);
+  pass_text(number, words.note, kNoteMost);
+  if (version >= 2) words.yarns = number.pass(words.yarns, kYarnChoices);
+}
+
 bool is_fit(std::string_view text, int most) {
   return tidy_words(text) == text && count_characters(text) <= most;
 }
@@ -80,21 +87,19 @@ int count_characters(std::string_view text) {
   return count;
 }
 
-std::string write_words(std::string_view title, std::string_view note) {
+std::string write_words(int version, const LinkWords& words) {
   LinkNumber number;
-  std::string text(title);
-  pass_text(number, text, kTitleMost);
-  text = note;
-  pass_text(number, text, kNoteMost);
+  LinkWords said = words;
+  pass_words(number, version, said);
   return number.letters();
 }
 
-bool read_words(std::string_view letters, std::string& title, std::string& note) {
+bool read_words(int version, std::string_view letters, LinkWords& words) {
   LinkNumber number(letters);
-  pass_text(number, title, kTitleMost);
-  pass_text(number, note, kNoteMost);
-  if (title.empty() && note.empty()) return false;
-  return number.is_spent() && is_fit(title, kTitleMost) && is_fit(note, kNoteMost);
+  pass_words(number, version, words);
+  const bool is_said = version == 1 ? !words.title.empty() || !words.note.empty() : words.yarns > 0;
+  return is_said && number.is_spent() && is_fit(words.title, kTitleMost) &&
+         is_fit(words.note, kNoteMost);
 }
 
 }  // namespace twinround

@@ -64,6 +64,15 @@ void write_locks(JsonWriter& json, int locks) {
   json.close_list();
 }
 
+void write_yarns(JsonWriter& json, int yarns) {
+  if (yarns == 0) return;
+  json.key("yarns").open_list();
+  for (int category = 0; category < kYarnCategories; ++category) {
+    if ((yarns >> category) % 2 == 1) json.whole(category);
+  }
+  json.close_list();
+}
+
 void write_echo(JsonWriter& json, const LinkSheet& sheet) {
   json.open_object();
   json.key("rules").whole(sheet.rules);
@@ -86,8 +95,10 @@ void write_link_reply(JsonWriter& json, std::string_view text, const LinkSheet& 
   write_choice(json, "system", kLinkSystems, sheet.system);
   json.key("locks");
   write_locks(json, sheet.locks);
-  if (!sheet.title.empty()) json.key("title").text(sheet.title);
-  if (!sheet.note.empty()) json.key("note").text(sheet.note);
+  const auto& [title, note, yarns] = sheet.words;
+  write_yarns(json, yarns);
+  if (!title.empty()) json.key("title").text(title);
+  if (!note.empty()) json.key("note").text(note);
   json.key("echo");
   write_echo(json, sheet);
   json.key("changed").open_list();

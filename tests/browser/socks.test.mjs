@@ -171,6 +171,18 @@ test('what a page of version 3 kept, in the middle of a round, is there still', 
   assert.equal(await page.locator('.work-pass[aria-pressed="true"]').count(), 1);
 });
 
+test('what a page of version 4 kept, under a class’s yarns, is there still', async () => {
+  const { page } = await open();
+  await leave(page, 'twinround/sock/1', keptBy(4));
+  assert.equal(await page.inputValue(`#${foot}`), '9 1/2');
+  assert.match(
+    await page.textContent('[data-key="course"]'),
+    /Quay evenings.*Set by the class: rib, which yarns/,
+  );
+  assert.match(await page.textContent('[data-view="class-yarns"]'), /3 light.*or 5 bulky/);
+  assert.equal(await page.locator('[data-key="aside"]').count(), 0);
+});
+
 test('a full disk while an earlier page’s sock is brought over loses nothing', async () => {
   const { page } = await open({
     before: () => {

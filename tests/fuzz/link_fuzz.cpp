@@ -1,7 +1,8 @@
 // Any bytes at all as a link, for libFuzzer (Debian: clang-14 and libclang-rt-14-dev). From the top
 // of the repository:
 //   clang++-14 -std=c++20 -O1 -g -fsanitize=fuzzer,address,undefined -fno-sanitize-recover=all \
-//     -DJSON_NOEXCEPTION -Icore/base -Icore/facts -Icore/sock -Icore/wire \
+//     -DJSON_NOEXCEPTION -Icore/base -Icore/facts -Icore/sock -Icore/knitting -Icore/teaching \
+//     -Icore/wire \
 //     core/*/*.cpp tests/fuzz/link_fuzz.cpp -o /tmp/link_fuzz
 //   mkdir /tmp/links && for f in tests/wire/links/*.txt; do for way in 0 1 2; do
 //     (printf $way; cat $f) > /tmp/links/$way-$(basename $f); done; done
@@ -45,7 +46,9 @@ void expect_to_come_back(const LinkSheet& sheet) {
   insist(read_link(link, back) == LinkFault::none);
   insist(back.codes == sheet.codes && back.view == sheet.view && back.system == sheet.system);
   insist(back.locks == sheet.locks && back.rules == sheet.rules && back.rounds == sheet.rounds);
-  insist(back.stitches == sheet.stitches && back.title == sheet.title && back.note == sheet.note);
+  insist(back.stitches == sheet.stitches && back.words.title == sheet.words.title);
+  insist(back.words.note == sheet.words.note && back.words.yarns == sheet.words.yarns);
+  insist((link[0] == '2') == (sheet.words.yarns > 0));
 }
 
 void open(std::string_view text) {
@@ -66,6 +69,7 @@ std::string letters_of(std::string_view bytes) {
 void open_sealed(std::string_view bytes) {
   const std::size_t bar = std::min(bytes.find('_'), bytes.size());
   LinkParts parts;
+  parts.version = 1 + static_cast<int>(bytes.size() % kLinkVersion);
   const std::string body = letters_of(bytes.substr(0, std::min<std::size_t>(bar, kBodyMost)));
   const std::string words =
       letters_of(bytes.substr(std::min(bar + 1, bytes.size())).substr(0, kWordsMost));

@@ -1,4 +1,4 @@
-// A second reader of links, written from the description of version 1 and sharing nothing with the
+// A second reader of links, written from the description of versions 1 and 2 and sharing nothing with the
 // core: whole numbers of any size instead of letters divided by hand, fractions instead of grids. It
 // reads links that are whole; it judges none.
 
@@ -104,12 +104,19 @@ function takeAll(take, hows, at, into) {
   }
 }
 
-function readWords(text) {
+/** What a class says: a title, a note, and in version 2 the yarns that it may use, one bit each. */
+function readWords(text, version) {
   const take = takerOf(numberOf(text));
   const [title, note] = [60, 280].map((most) =>
     Buffer.from(Array.from({ length: take(most * 4 + 1) }, () => take(256))).toString('utf8'),
   );
-  return { ...(title && { title }), ...(note && { note }) };
+  const allowed = version === '2' ? take(256) : 0;
+  const yarns = [...Array(8).keys()].filter((category) => (allowed >> category) & 1);
+  return {
+    ...(title && { title }),
+    ...(note && { note }),
+    ...(yarns.length > 0 && { yarns }),
+  };
 }
 
 /** @param {string} link @returns {object} what the core's reply says of it, fields by pointer */
@@ -138,7 +145,7 @@ export function readLink(link) {
     ...(view && { view }),
     ...(system && { system }),
     locks,
-    ...readWords(words.slice(2)),
+    ...readWords(words.slice(2), link[0]),
     echo,
   };
 }

@@ -39,6 +39,7 @@ const plain = (fields) =>
 describe('links that were given away', () => {
   it('are there for each version there was', () => {
     assert.ok(names.filter((name) => name.startsWith('v1-')).length >= 5);
+    assert.ok(names.filter((name) => name.startsWith('v2-')).length >= 3);
     assert.equal(files.length, 2 * names.length);
   });
 
@@ -58,6 +59,20 @@ describe('links that were given away', () => {
       });
       assert.equal(code, 0);
       assert.equal(stdout.trim(), reply, 'wasm and native differ');
+    });
+
+    // What is said alike is written alike, for ever: a link that was printed is found again.
+    it(`${name} is what is made of its sheet today`, () => {
+      const { fields, echo, ...said } = JSON.parse(read(`${name}.json`));
+      const { rules, ...counts } = echo;
+      const plan = 'totalRounds' in counts ? { echo: counts } : {};
+      const asked = fields.map(({ field, typed, unit, value }) =>
+        value === undefined ? { field, typed, unit } : { field, value, unit },
+      );
+      const asking = { version: 1, fields: asked, ...said, ...plan };
+      const reply = JSON.parse(core.answer('link', JSON.stringify(asking)));
+      if (reply.rules === rules) assert.equal(reply.link.text, link);
+      assert.equal(link[0], said.yarns ? '2' : '1');
     });
 
     it(`${name} says the same to a second reader`, () => {

@@ -23,9 +23,13 @@ std::vector<std::string> some_links() {
     return link_in(answer("link", link_question(fields, more)));
   };
   const SheetFields example = example_fields();
-  return {made({}, ""), made(example, R"("echo":{"stitchCount":40,"totalRounds":120})"),
+  return {made({}, ""),
+          made(example, R"("echo":{"stitchCount":40,"totalRounds":120})"),
           made(example, R"("title":"Tuesday socks","note":"Bring two needles.","locks":["rib"])"),
-          made({}, R"("note":"a")"), write_link(fullest_sheet())};
+          made({}, R"("note":"a")"),
+          made({}, R"("yarns":[4])"),
+          made(example, R"("title":"Tuesday socks","yarns":[3,4,5])"),
+          write_link(fullest_sheet())};
 }
 
 TEST(LinkSeal, TheLinksTriedOpen) {
@@ -117,9 +121,9 @@ TEST(LinkSeal, WhatIsNoLinkIsToldFromWhatIsDamaged) {
        {"how", "f-foot-lengthMm", "?", " ", "0abc", "#1", "\xC3\xA4", "%20", "_"}) {
     EXPECT_EQ(code_of_opening(text), "link_not_ours") << text;
   }
-  for (const char* newer : {"2", "9", "A", "Z", "2?!", "Zabc"})
+  for (const char* newer : {"3", "9", "A", "Z", "3?!", "Zabc"})
     EXPECT_EQ(code_of_opening(newer), "link_newer") << newer;
-  EXPECT_EQ(code_of_opening("2" + std::string(100000, 'x')), "link_newer");
+  EXPECT_EQ(code_of_opening("3" + std::string(100000, 'x')), "link_newer");
   EXPECT_EQ(code_of_opening("1" + std::string(149, '0')), "link_damaged");
   EXPECT_EQ(code_of_opening("1" + std::string(150, '0')), "link_too_long");
   EXPECT_EQ(code_of_opening(link + "_" + std::string(kWordsMost + 2, '0')), "link_damaged");
@@ -128,17 +132,20 @@ TEST(LinkSeal, WhatIsNoLinkIsToldFromWhatIsDamaged) {
   EXPECT_EQ(code_of_opening(link + " "), "link_damaged");
   EXPECT_EQ(code_of_opening(link.substr(0, 20)), "link_cut");
   EXPECT_EQ(code_of_opening("1_"), "link_damaged");
+  EXPECT_EQ(code_of_opening("2"), "link_cut");
+  EXPECT_EQ(code_of_opening("2" + std::string(150, '0')), "link_too_long");
 }
 
 TEST(LinkSeal, SealsAndUnseals) {
   const std::string body(kBodyMost, 'z');
   const std::string words(kWordsMost, 'z');
-  for (const LinkParts& parts : {LinkParts{1, "", ""}, LinkParts{1, "abc", ""},
-                                 LinkParts{1, "0", "xyz"}, LinkParts{1, body, words}}) {
+  for (const LinkParts& parts :
+       {LinkParts{1, "", ""}, LinkParts{1, "abc", ""}, LinkParts{1, "0", "xyz"},
+        LinkParts{1, body, words}, LinkParts{2, body, words}}) {
     const std::string link = seal_link(parts);
     LinkParts back;
     ASSERT_EQ(unseal_link(link, back), LinkFault::none) << parts.body;
-    EXPECT_EQ(back.version, 1);
+    EXPECT_EQ(back.version, parts.version);
     EXPECT_EQ(back.body, parts.body);
     EXPECT_EQ(back.words, parts.words);
   }

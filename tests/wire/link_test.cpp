@@ -189,6 +189,31 @@ TEST(Link, RefusesMoreWordsThanThereIsRoomFor) {
   EXPECT_EQ(with("note", 281), Faults{"/note too_many_items"});
 }
 
+TEST(Link, TellsTheYarnsOfAClass) {
+  const std::string made = ask(link_question({}, R"("title":"Quay","yarns":[4,0,7,4])"));
+  EXPECT_TRUE(has(made, R"("text":"2)")) << made;
+  EXPECT_TRUE(has(made, R"("locks":[],"yarns":[0,4,7],"title":"Quay")")) << made;
+  EXPECT_EQ(ask(open_question(link_in(made))), made);
+  for (const char* any : {R"("yarns":[])", ""}) {
+    const std::string reply = ask(link_question({}, any));
+    EXPECT_TRUE(has(reply, R"("text":"1)")) << reply;
+    EXPECT_FALSE(has(reply, "yarns")) << reply;
+  }
+}
+
+TEST(Link, RefusesYarnsThatAreNone) {
+  const auto with = [](const std::string& yarns) {
+    return faults_in(R"({"version":1,"yarns":)" + yarns + "}");
+  };
+  EXPECT_EQ(with("[0,1,2,3,4,5,6,7]"), Faults{});
+  EXPECT_EQ(with("[0,1,2,3,4,5,6,7,7]"), Faults{"/yarns too_many_items"});
+  EXPECT_EQ(with("[-1,8]"), (Faults{"/yarns/0 out_of_range", "/yarns/1 out_of_range"}));
+  EXPECT_EQ(with("[2.5]"), Faults{"/yarns/0 not_whole"});
+  EXPECT_EQ(with("[1e999]"), Faults{"/yarns/0 number_too_large"});
+  EXPECT_EQ(with("[\"4\",null]"), (Faults{"/yarns/0 wrong_type", "/yarns/1 wrong_type"}));
+  EXPECT_EQ(with("4"), Faults{"/yarns wrong_type"});
+}
+
 TEST(Link, RefusesMoreFieldsThanThereAre) {
   EXPECT_EQ(faults_in(link_question(SheetFields(101, number_field("/cuffMm", 3, "cm")))),
             Faults{"/fields too_many_items"});
@@ -218,7 +243,7 @@ TEST(Link, EveryCodeToldIsListed) {
     }
   };
   const std::string link = link_in(ask(link_question(example_fields())));
-  for (const std::string& text : {std::string("x"), std::string("2"), "1" + std::string(200, '1'),
+  for (const std::string& text : {std::string("x"), std::string("3"), "1" + std::string(200, '1'),
                                   link.substr(0, 9), link + "1"}) {
     hear(open_question(text));
   }

@@ -60,19 +60,44 @@ TEST(LinkWords, CharactersAreCountedNotBytes) {
 
 TEST(LinkWords, TheLongestWordsFitTheirRoom) {
   const std::string most = "\xF4\x8F\xBF\xBF";  // the last character there is
-  const std::string letters = write_words(times(most, kTitleMost), times(most, kNoteMost));
-  EXPECT_GT(letters.size(), 1800U);
-  EXPECT_LE(letters.size(), static_cast<std::size_t>(kWordsMost));
-  std::string title, note;
-  EXPECT_TRUE(read_words(letters, title, note));
-  EXPECT_EQ(title, times(most, kTitleMost));
-  EXPECT_EQ(note, times(most, kNoteMost));
+  const LinkWords fullest = {times(most, kTitleMost), times(most, kNoteMost), kYarnChoices - 1};
+  for (const int version : {1, 2}) {
+    const std::string letters = write_words(version, fullest);
+    EXPECT_GT(letters.size(), 1800U);
+    EXPECT_LE(letters.size(), static_cast<std::size_t>(kWordsMost));
+    LinkWords back;
+    EXPECT_TRUE(read_words(version, letters, back));
+    EXPECT_EQ(back.title, fullest.title);
+    EXPECT_EQ(back.note, fullest.note);
+    EXPECT_EQ(back.yarns, version == 1 ? 0 : fullest.yarns);
+  }
+}
+
+TEST(LinkWords, YarnsAreSaidWithAndWithoutATitle) {
+  for (int yarns = 1; yarns < kYarnChoices; ++yarns) {
+    for (const char* title : {"", "Tuesday socks"}) {
+      LinkWords back;
+      EXPECT_TRUE(read_words(2, write_words(2, {title, "", yarns}), back)) << yarns;
+      EXPECT_EQ(back.yarns, yarns);
+      EXPECT_EQ(back.title, title);
+    }
+  }
+}
+
+// One sheet, one link: what says no yarn is of version 1, and what says one is not.
+TEST(LinkWords, EachVersionSaysItsOwn) {
+  LinkWords back;
+  EXPECT_FALSE(read_words(2, write_words(1, {"a", "b", 0}), back));
+  EXPECT_FALSE(read_words(1, write_words(2, {"a", "b", 1}), back));
+  EXPECT_EQ(write_words(2, {"a", "b", 0}), write_words(1, {"a", "b", 0}));
 }
 
 TEST(LinkWords, WhatNoSheetWouldSayIsRefused) {
   const auto is_read = [](const std::string& title, const std::string& note) {
-    std::string one, other;
-    return read_words(write_words(title, note), one, other);
+    LinkWords one, other;
+    const bool is_first = read_words(1, write_words(1, {title, note, 0}), one);
+    EXPECT_EQ(read_words(2, write_words(2, {title, note, 255}), other), is_first);
+    return is_first;
   };
   EXPECT_TRUE(is_read("a", "b"));
   EXPECT_TRUE(is_read(times("a", kTitleMost), times("b", kNoteMost)));

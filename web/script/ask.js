@@ -1,6 +1,7 @@
 // Asks the core about a sock, as its draft has it or as it was begun.
 import { besidePieces, besidePlaces, besideRequests } from './ask/beside.js';
 import { openDesk } from './ask/desk.js';
+import { categoryOfGauge } from './ask/gauge_category.js';
 import { askPlace } from './ask/place.js';
 import { gatherProblems, readBeside, readDraft } from './form.js';
 import { replyOfBegun, startState, withDesk } from './state.js';
@@ -166,6 +167,8 @@ export function openAsking(show) {
       try {
         const ask = askBeside(answer, good, state.draft);
         const ofSock = Object.fromEntries(Object.entries(besideRequests).map(ask));
+        if (state.course.yarns.length > 0)
+          ofSock.classYarns = { reply: categoryOfGauge(answer, good), problems: [] };
         return state.moment === 'class'
           ? { ...ofSock, ...desk.ask(answer, good, withDesk(state)) }
           : ofSock;

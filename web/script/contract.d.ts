@@ -2233,6 +2233,8 @@ export type LinkRequest = {
   system?: "metric" | "inch";
   /** What is not to be changed. */
   locks?: Array<"rib" | "toe" | "yarn">;
+  /** The yarns that a class may use; left out or empty, any. */
+  yarns?: Array<number>;
   /** Title of a class, 60 characters at most. */
   title?: string;
   /** Note of a class, 280 characters at most. */
@@ -2292,6 +2294,8 @@ export type Link = {
   system?: "metric" | "inch";
   /** What is not to be changed. */
   locks: Array<"rib" | "toe" | "yarn">;
+  /** The yarns that a class may use, in order; absent where it may use any. */
+  yarns?: Array<number>;
   /** Title of a class. */
   title?: string;
   /** Note of a class. */

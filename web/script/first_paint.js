@@ -20,9 +20,10 @@ export async function firstPaint(document, answer) {
   const { request } = readDraft(state.draft);
   const reply = answer('plan', request);
   if (!reply.ok) throw new Error(`the example is refused: ${JSON.stringify(reply.problems)}`);
+  // What is fixed has a place for fields in it.
+  showFixed(document);
   buildForm(document);
   showForm(document, state, []);
-  showFixed(document);
   showHow(document);
   showWorks(document);
   showPlan(document, {

@@ -56,13 +56,14 @@ export function linkOfPart(answer, system, request, { inHand: _aside, ...part },
 /** What a teacher gives her class. @param {Answer | undefined} answer @param {State} state */
 export function linkOfClass(answer, state) {
   const { system, lesson } = state;
-  const { title, note, locks, view } = lesson;
+  const { title, note, locks, yarns, view } = lesson;
   return make(answer, {
     version: 1,
     fields: settingsOf(state),
     view,
     system,
     locks,
+    yarns,
     title,
     note,
   });

@@ -19,6 +19,7 @@ import { standInFrame } from './frame.js';
 import { linkOf, linkOfClass } from './link.js';
 import { openHelping } from './main/helping.js';
 import { linkFollower } from './main/link.js';
+import { openForTheRoom } from './main/projector.js';
 import { showingFor } from './main/showing.js';
 import { openNeedles } from './needles.js';
 import { watchOffline } from './offline.js';
@@ -164,6 +165,7 @@ function start() {
     show: () => draw(),
     isKnitting,
   });
+  const followRoom = openForTheRoom(document, draw);
   keepReadingOrder(document);
   listenMoments(
     document,
@@ -189,9 +191,7 @@ function start() {
     own: keeper.own,
     keeping,
     act,
-    tell(said) {
-      link = said;
-    },
+    tell: (said) => void (link = said),
     show: draw,
   });
   listenFile(document, keeping.openFile);
@@ -240,6 +240,7 @@ function start() {
     }
     asking.start(core.answer, state);
     draw();
+    followRoom();
     followLink();
     performance.mark('first-answer');
     watchOffline(document, (offline) =>

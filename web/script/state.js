@@ -29,7 +29,7 @@ import { swatchToe } from './state/toe_swatched.js';
  * @property {string} name the sock's, or ''
  * @property {string} note what its knitter wants to remember
  * @property {string[]} locks the parts that a class has settled: rib, toe, yarn
- * @property {{ title: string, note: string }} course what the class says, or nothing
+ * @property {{ title: string, note: string, yarns: number[] }} course what the class says, or nothing; the yarns it may use, or any
  * @property {Lesson} lesson what a teacher's link is to say besides
  * @property {import('./state/begun.js').Begun} [started] what it was begun with, once it is on the needles
  * @property {import('./state/place.js').Clock} [clock] while rounds are timed
@@ -46,7 +46,7 @@ import { swatchToe } from './state/toe_swatched.js';
 /** @typedef {'buy' | 'count' | 'knit' | 'class'} Moment */
 /**
  * @typedef {object} Lesson
- * @property {string} title @property {string} note @property {string[]} locks @property {string} view
+ * @property {string} title @property {string} note @property {string[]} locks @property {string} view @property {number[]} yarns
  * @property {Draft} desk what is typed at the teacher's desk
  * @property {string} roster her class's seats, as pasted
  */
@@ -103,6 +103,9 @@ export {
   writeSheet,
 } from './state/sheet.js';
 
+/** @type {State['course']} */
+const noCourse = { title: '', note: '', yarns: [] };
+
 /** @returns {State} the worked example */
 export function startState() {
   const example = Object.fromEntries(Object.keys(exampleDraft).map((pointer) => [pointer, true]));
@@ -116,8 +119,8 @@ export function startState() {
     name: '',
     note: '',
     locks: [],
-    course: { title: '', note: '' },
-    lesson: { title: '', note: '', locks: [], view: 'count', desk: {}, roster: '' },
+    course: noCourse,
+    lesson: { title: '', note: '', locks: [], yarns: [], view: 'count', desk: {}, roster: '' },
     isHeld: false,
     past: [],
     future: [],
@@ -127,7 +130,7 @@ export function startState() {
 /** Whether nothing in it is anybody's own. @param {import('./state/sheet.js').Sheet} state */
 export const isUntouched = ({ draft, example, name, note, locks, course, started }) =>
   [name, note, course.title, course.note].every((text) => text === '') &&
-  locks.length === 0 &&
+  locks.length + course.yarns.length === 0 &&
   !started &&
   Object.keys(draft).every((pointer) => example[pointer]);
 
@@ -198,7 +201,7 @@ function step(state, action) {
     case 'noted':
       return { ...state, note: action.note };
     case 'class left':
-      return { ...state, locks: [], course: { title: '', note: '' } };
+      return { ...state, locks: [], course: noCourse };
     case 'lesson':
       return { ...state, lesson: { ...state.lesson, ...action.lesson } };
     case 'begun':

@@ -6,7 +6,8 @@ import { viewOther } from './view/buy_other.js';
 import { viewCare, viewCautions } from './view/cautions.js';
 import { viewChart, viewWindow } from './view/chart.js';
 import { viewChoices } from './view/choices.js';
-import { viewClass } from './view/class/class.js';
+import { viewClass, viewPrints } from './view/class/class.js';
+import { viewClassYarns } from './view/class_yarns.js';
 import { maker } from './view/dom.js';
 import { viewFoot } from './view/foot.js';
 import { viewKept } from './view/kept.js';
@@ -21,6 +22,7 @@ import { viewNeedles } from './view/needles.js';
 import { viewNote } from './view/note.js';
 import { viewOffline, viewUpdate } from './view/offline.js';
 import { viewPair } from './view/pair.js';
+import { viewProjector } from './view/projector.js';
 import { viewPenSheet } from './view/class/pen_sheet.js';
 import { viewSentence } from './view/sentence.js';
 import { viewSheet } from './view/sheet.js';
@@ -44,6 +46,7 @@ export { listenHow } from './view/how_open.js';
 export { pointToLink } from './view/kept.js';
 export { listenMoments, showMoment } from './view/moments.js';
 export { listenPrinting } from './view/printing.js';
+export { projectorText } from './view/projector.js';
 export { listenShelf } from './view/shelf.js';
 export { keepReadingOrder } from './view/reading_order.js';
 export { answerText, troubleText } from './view/summary.js';
@@ -84,6 +87,7 @@ export function showPlan(document, showing) {
     note: () => viewNote(h, showing),
     cautions: () => viewCautions(h, showing),
     swatch: () => viewSwatch(document, showing),
+    'class-yarns': () => viewClassYarns(h, showing),
     scatter: () => viewScatter(h, document, showing),
     'two-ways': () => viewTwoWays(h, showing),
     strip: () =>
@@ -106,6 +110,7 @@ export function showPlan(document, showing) {
     working: () => viewWorking(h, showing),
     summary: () => viewSummary(h, showing),
     ...deskViews(h, document, showing),
+    projector: () => viewProjector(h, document, showing),
   };
   for (const [name, draw] of Object.entries(views)) fill(document, name, draw);
   document.documentElement.toggleAttribute('data-last-good', showing.problems.length > 0);
@@ -166,6 +171,7 @@ export function showFixed(document) {
   const h = maker(document);
   document.querySelector('[data-view="care"]')?.append(...viewCare(h));
   document.querySelector('[data-view="class"]')?.append(...viewClass(h));
+  document.querySelector('[data-view="prints"]')?.append(...viewPrints(h));
 }
 
 /** Only that the page cannot answer: what it shows already stays. @param {Document} document @param {string} text */

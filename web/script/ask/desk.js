@@ -2,6 +2,7 @@
 // page, and anew only where something has changed.
 import { readBeside } from '../form.js';
 import { deskAbout, deskPlaces, deskRequests } from './desk_requests.js';
+import { askTags } from './tags.js';
 
 /** @typedef {import('../ask.js').Answer} Answer */
 /** @typedef {import('../ask.js').Good} Good */
@@ -74,12 +75,14 @@ export function openDesk(show) {
 
   return {
     /** By question. @param {Answer} answer @param {Good} good @param {import('../state.js').State} state @returns {Record<string, Beside>} */
-    ask: (answer, good, state) =>
-      Object.fromEntries(
+    ask: (answer, good, state) => ({
+      ...Object.fromEntries(
         /** @type {Question[]} */ (Object.keys(deskRequests)).map((question) => [
           question,
           askOne(answer, good, state, question),
         ]),
       ),
+      tags: askTags(state),
+    }),
   };
 }

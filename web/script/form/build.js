@@ -2,6 +2,7 @@
 // room for what is wrong with it. Used when the page is made, and for each further reading.
 import { unitsOfKind } from '../units.js';
 import { fieldWords, formWords, optionWords } from '../../words/en.js';
+import { buildClassYarns } from './class_yarns.js';
 import { besideFields, fixedFields, idOf, readingFields, wordsKey } from './fields.js';
 
 /** @typedef {import('./fields.js').Field} Field */
@@ -206,6 +207,7 @@ export function buildForm(document) {
       make(document, 'span', { class: 'counted' }, rounds, height),
     );
   document.querySelector('[data-all-readings]')?.append(formWords.allReadings);
+  buildClassYarns(document);
   for (const place of document.querySelectorAll('[data-fields]')) {
     const group = place.getAttribute('data-fields');
     if (group === 'readings') place.append(buildReading(document, 0));

@@ -13,7 +13,7 @@
  * @property {boolean} [whole] options are numbers
  * @property {boolean} [isRadios] all options in sight, for two or three that are to be weighed
  * @property {'swatch' | 'label' | 'tape' | 'shoe'} [way] only asked in this way
- * @property {'adjust' | 'found' | 'stripes' | 'supply' | 'weeks' | 'roster' | 'drive' | 'odd'} [asks] the question it is part of, where that is not the plan
+ * @property {'adjust' | 'found' | 'stripes' | 'supply' | 'weeks' | 'roster' | 'drive' | 'odd' | 'tags'} [asks] the question it is part of, where that is not the plan
  * @property {readonly [number, number]} [limits] whole, from and to: of a number that is asked of nobody but the page
  * @property {'tape'} [asideIn] in this way it only says what else to ask, and is no part of the request
  */

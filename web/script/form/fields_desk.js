@@ -8,6 +8,7 @@ const supply = /** @type {const} */ ({ asks: 'supply' });
 const weeks = /** @type {const} */ ({ asks: 'weeks' });
 const drive = /** @type {const} */ ({ asks: 'drive' });
 const odd = /** @type {const} */ ({ asks: 'odd' });
+const tags = /** @type {const} */ ({ asks: 'tags' });
 
 /** @type {readonly Field[]} */
 export const deskFields = [
@@ -40,4 +41,6 @@ export const deskFields = [
   quantity('drive', '/drive/wantedShare', 'percent', drive),
   quantity('drive', '/drive/legOfFoot', 'percent', drive),
   list('drive', '/drive/lots', 'mass', drive),
+  quantity('tags', '/tags/seats', 'number', tags),
+  choice('tags', '/tags/lines', ['pen', 'sock'], tags),
 ];

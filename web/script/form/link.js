@@ -35,11 +35,12 @@ export const settingsOf = ({ draft, example, lesson }) =>
 
 /**
  * The sheet that a link opens to.
- * @param {{ fields: Array<{ field: string, typed: string, unit: string }>, view?: string, system?: string, locks: string[], title?: string, note?: string }} link
+ * @param {{ fields: Array<{ field: string, typed: string, unit: string }>, view?: string, system?: string, locks: string[], yarns?: number[], title?: string, note?: string }} link
  * @param {State} base what stands where the link says nothing
  * @returns {Partial<State>}
  */
-export function sheetOfLink({ fields, view, system, locks, title = '', note = '' }, base) {
+export function sheetOfLink(link, base) {
+  const { fields, view, system, locks, title = '', note = '', yarns = [] } = link;
   const said = new Set(fields.map(({ field }) => field));
   return {
     // Those of the reader's own sock are not this one's.
@@ -56,7 +57,7 @@ export function sheetOfLink({ fields, view, system, locks, title = '', note = ''
     system: system === 'inch' ? 'inch' : 'metric',
     moment: /** @type {State['moment']} */ (view ?? 'count'),
     locks,
-    course: { title, note },
+    course: { title, note, yarns },
     started: undefined,
   };
 }

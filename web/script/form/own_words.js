@@ -1,5 +1,6 @@
 // Fields that are no part of a sock's request: its name and notes, and what a teacher's link says besides.
 import { lockable } from '../state.js';
+import { classYarnsIn, showClassYarns } from './class_yarns.js';
 
 /** @typedef {import('../state.js').State} State */
 /** @typedef {import('../state.js').Action} Action */
@@ -20,14 +21,16 @@ export function readOwn(control) {
   if (own === 'note') return { type: 'noted', note: value };
   const lesson = control.getAttribute('data-lesson');
   if (lesson === null) return undefined;
+  const document = control.ownerDocument;
   const said = lockable.includes(lesson)
-    ? { locks: locksIn(control.ownerDocument) }
-    : { [lesson]: value };
+    ? { locks: locksIn(document) }
+    : { [lesson]: lesson === 'yarns' ? classYarnsIn(document) : value };
   return { type: 'lesson', lesson: said };
 }
 
 /** @param {Document} document @param {State} state */
-export function showOwn(document, { name, note, lesson }) {
+export function showOwn(document, state) {
+  const { name, note, lesson } = state;
   const set = (/** @type {string} */ css, /** @type {string} */ text) => {
     const field = /** @type {HTMLInputElement | null} */ (document.querySelector(css));
     if (field && field.value !== text) field.value = text;
@@ -43,6 +46,7 @@ export function showOwn(document, { name, note, lesson }) {
     if (lockable.includes(what)) input.checked = lesson.locks.includes(what);
     if (what === 'view') input.checked = input.value === lesson.view;
   }
+  showClassYarns(document, state);
 }
 
 /** A file chosen; chosen again it is read again. @param {Document} document @param {(file: File) => unknown} open */

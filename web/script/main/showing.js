@@ -2,6 +2,7 @@
 import { examplesLeft, tellGood, tellProblems, tellSeat, valuesOf } from '../form.js';
 import { linkOfPart, linkOfRequest } from '../link.js';
 import { helpingFor } from './helping.js';
+import { isProjected } from '../projector.js';
 import { addressOf } from '../share.js';
 import { withinPlan } from '../state.js';
 import { troubleText } from '../view.js';
@@ -46,6 +47,10 @@ export function showingFor(
     trouble: asking.isStopped() ? troubleText('stopped') : '',
     name,
     lesson: state.lesson,
+    isProjected: isProjected(document),
+    // Hers, or of the class whose link is open.
+    classTitle: state.lesson.title || state.course.title,
+    classYarns: state.course.yarns,
     linkTo(asked, clear, change) {
       const text = linkOfRequest(asking.answer(), system, asked, clear, change);
       return text && addressOf(document, text);

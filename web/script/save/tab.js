@@ -14,7 +14,7 @@ export function recallSock({ history }) {
 /** @param {Window} view @param {string} sock */
 export function rememberSock({ history }, sock) {
   try {
-    history.replaceState({ sock }, '');
+    history.replaceState({ ...history.state, sock }, '');
   } catch {
     // The last sock of any tab will be opened.
   }

@@ -3,7 +3,7 @@
 /** @typedef {import('../state.js').State} State */
 /** @typedef {import('../state.js').Entry} Entry */
 
-const ofTheDesk = /^\/(supply|weeks|drive|inHand)\//;
+const ofTheDesk = /^\/(supply|weeks|drive|inHand|tags)\//;
 
 /** @param {string} pointer */
 export const isOfDesk = (pointer) => ofTheDesk.test(pointer);

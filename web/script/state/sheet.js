@@ -19,6 +19,10 @@ const units = ['', 'cm', 'in', 'mm', 'm', 'yd', 'g', 'oz', '%', 'st', 'r', 'min'
 const moments = ['buy', 'count', 'knit', 'class'];
 export const lockable = ['rib', 'toe', 'yarn'];
 
+// By the number on a label.
+const yarnsIn = (/** @type {unknown} */ kept) =>
+  [0, 1, 2, 3, 4, 5, 6, 7].filter((yarn) => Array.isArray(kept) && kept.includes(yarn));
+
 /** @param {State} state */
 export const toSheet = ({
   name,
@@ -48,13 +52,14 @@ export const toSheet = ({
 
 /** What a teacher's link says besides, as it was kept. @param {unknown} kept @returns {State['lesson']} */
 export function lessonIn(kept) {
-  const { title, note, locks, view, desk, roster } = /** @type {Record<string, unknown>} */ (
+  const { title, note, locks, yarns, view, desk, roster } = /** @type {Record<string, unknown>} */ (
     kept ?? {}
   );
   return {
     title: isText(title, most.name) ? title : '',
     note: isText(note, most.courseNote) ? note : '',
     locks: lockable.filter((lock) => Array.isArray(locks) && locks.includes(lock)),
+    yarns: yarnsIn(yarns),
     view: typeof view === 'string' && moments.includes(view) ? view : 'count',
     desk: isTable(desk, isEntry) ? /** @type {Draft} */ (desk) : {},
     roster: isText(roster, mostRoster) ? roster : '',
@@ -90,7 +95,10 @@ const isList = (value, longest) =>
 
 /** @param {unknown} course */
 const isCourse = (course) =>
-  isRecord(course) && isText(course.title, most.name) && isText(course.note, most.courseNote);
+  isRecord(course) &&
+  isText(course.title, most.name) &&
+  isText(course.note, most.courseNote) &&
+  Array.isArray(course.yarns);
 
 /** What a sheet says of the sock, however it is looked at, and whether or not it is begun. @param {Sheet} sheet */
 const sockOf = ({ name, note, draft, example, locks, course }) =>
@@ -147,7 +155,7 @@ export function fromSheet(kept) {
     system: system === 'inch' ? 'inch' : 'metric',
     moment: moments.includes(view) ? view : 'count',
     locks: lockable.filter((lock) => locks.includes(lock)),
-    course: { title: course.title, note: course.note },
+    course: { title: course.title, note: course.note, yarns: yarnsIn(course.yarns) },
     started: started && withinPlan(started),
   };
 }

@@ -3,7 +3,7 @@
 
 /** @typedef {Record<string, any>} Sheet */
 
-export const sheetVersion = 3;
+export const sheetVersion = 4;
 
 /** From a version to the next. @type {Record<number, (sheet: Sheet) => Sheet>} */
 const steps = {
@@ -22,6 +22,8 @@ const steps = {
     version: 3,
     ...(started ? { started: { ...started, since: '', taps: 0, trail: [], laps: [] } } : {}),
   }),
+  // A class had any yarn.
+  3: (sheet) => ({ ...sheet, version: 4, course: { ...sheet.course, yarns: [] } }),
 };
 
 /** Its version is today's, or one that is not known here. @param {Sheet} sheet @returns {Sheet} */

@@ -27,7 +27,7 @@ import { keptButton } from './kept_button.js';
  * @property {boolean} [isClassCopied] whether the class's link has just been copied
  */
 
-/** @typedef {{ name: string, note: string, locks: string[], course: { title: string, note: string }, started?: unknown, moment: string }} Sheet */
+/** @typedef {{ name: string, note: string, locks: string[], course: { title: string, note: string, yarns: number[] }, started?: unknown, moment: string }} Sheet */
 
 /** The hand taken to the link, wherever on the page it was asked for. @param {Document} document @param {string} what */
 export function pointToLink(document, what) {
@@ -50,14 +50,15 @@ function sayMadeAs({ made, plan }) {
 
 /** What the class has settled, and what it says. @param {Make} h @param {Sheet} state */
 function viewCourse(h, { course, locks }) {
-  const { title, note } = course;
-  if (!title && !note && locks.length === 0) return null;
+  const { title, note, yarns } = course;
+  const settled = [...locks, ...(yarns.length > 0 ? [words.whichYarns] : [])];
+  if (!title && !note && settled.length === 0) return null;
   return h(
     'section',
     { class: 'asked course', 'data-key': 'course' },
     h('strong', {}, title || words.course),
     note && h('span', {}, note),
-    locks.length > 0 && h('span', {}, words.settled(locks)),
+    settled.length > 0 && h('span', {}, words.settled(settled)),
     keptButton(h, 'leaveClass', words.leaveClass),
   );
 }

@@ -29,6 +29,9 @@
  *   a problem of a seat in words, and the head of its column
  * @property {import('../state.js').Lesson} [lesson] what the teacher has said of her class
  * @property {ReturnType<typeof import('../main/helping.js').helpingFor>} [helping] a student's sock that the teacher looks at
+ * @property {boolean} [isProjected] whether it is shown to a whole room
+ * @property {string} [classTitle] what the class is called, or ''
+ * @property {number[]} [classYarns] the yarns that a student's class may use, where not any
  * @property {string} trouble what keeps the page from answering, in words, or ''
  */
 export {};

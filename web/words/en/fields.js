@@ -186,6 +186,7 @@ export const optionWords = {
   '/supply/scale': shoeScales,
   '/foot/body': { '': 'choose', ...wearers },
   '/supply/body': wearers,
+  '/tags/lines': { pen: 'lines to fill in by pen', sock: 'rib and cast-on of the sock here' },
   '/rib/lean': { left: 'to the left', right: 'to the right', mirrored: 'mirrored, as a pair' },
   '/toe/shape': { round: 'round', even: 'even, like a wedge', 'left-right': 'a left and a right' },
   '/stripes/repeat/from': {
@@ -218,6 +219,7 @@ export const formWords = {
   usual: 'usual',
   guessed: 'guessed from the foot',
   ofClass: 'set by the class',
+  notInClass: (/** @type {string} */ yarn) => `${yarn}: not in this class`,
   begun: 'begun: it stays',
   stranger: 'not yours yet',
   // The parts of the sheet by the first step of their pointers.

@@ -69,6 +69,8 @@ export const deskFields = {
     short: 'leg height',
     how: 'As a share of the foot’s length. Left out, 80 %: 20 cm on a foot of 25.',
   },
+  '/tags/seats': { label: 'Seats', short: 'seats', how: '1 to 60; left empty, 12.' },
+  '/tags/lines': { label: 'On each', of: 'tag', short: 'what is on a tag' },
   '/drive/lots': {
     label: 'Wool at hand',
     short: 'wool at hand',

@@ -34,6 +34,7 @@ export const keptWords = {
 
   course: 'From your class',
   settled: (/** @type {Text[]} */ parts) => `Set by the class: ${parts.join(', ')}.`,
+  whichYarns: 'which yarns',
   leaveClass: 'leave the class’s settings',
 
   share: 'share this sock',

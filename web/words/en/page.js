@@ -8,6 +8,18 @@ export const pageWords = {
   forClass: {
     title: 'For the class',
     lead: 'The pair and its figures, large, for a screen that all look at. Below, how each figure came about: to tell it, or to hand it out.',
+    sheet: {
+      title: 'One for all',
+      text: 'The sock set here on one side of paper: counts, toe, rib, rounds to tick, and a code that opens it.',
+    },
+    pen: {
+      title: 'One for each student, blank',
+      text: 'The same rib and toe, with boxes for her own swatch and foot: worked out by pen, with no screen.',
+    },
+    tags: {
+      title: 'A tag for each seat',
+      text: 'Cards to cut out, with the seat’s number and the class’s title. No names.',
+    },
   },
 
   exampleIs: 'Example numbers, from the Tuesday class at Harrow Quay.',

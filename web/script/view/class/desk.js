@@ -6,6 +6,7 @@ import { viewRoster } from './roster.js';
 import { viewSeats } from './roster_seats.js';
 import { printSupply, viewSupply } from './supply.js';
 import { printWeeks, viewWeeks } from './weeks.js';
+import { printTags } from './tags.js';
 
 /** @typedef {import('../showing.js').Showing} Showing */
 /** @typedef {import('../dom.js').Make} Make */
@@ -26,4 +27,5 @@ export const deskPages = (h) => ({
   supply: (/** @type {Showing} */ showing) => printSupply(h, showing),
   bands: (/** @type {Showing} */ showing) => printBands(h, showing),
   weeks: (/** @type {Showing} */ showing) => printWeeks(h, showing),
+  tags: (/** @type {Showing} */ showing) => printTags(h, showing),
 });
