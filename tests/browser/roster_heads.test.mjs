@@ -11,7 +11,7 @@ const heads = [
   ['width', 'width', 'counted over', 'swatch width'],
   ['rounds', 'rounds', 'rows', 'Rnds'],
   ['length', 'foot', 'Foot length', 'length of the foot', 'length'],
-  ['girth', 'ball girth', 'girth', 'Girth of the ball', 'foot circumference', 'ball of the foot'],
+  ['girth', 'ball girth', 'ball', 'girth', 'Girth of the ball', 'foot circumference', 'ball of the foot'],
   ['scale', 'scale', 'shoe scale'],
   ['size', 'shoe size', 'Size', 'shoes', 'EU size', 'size (UK)', 'US women', 'US women’s size'],
   ['body', 'worn by', 'Wearer'],
