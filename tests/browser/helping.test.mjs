@@ -92,7 +92,9 @@ test('a saved file does as well as a link, begun or not', async () => {
   await press(hers, 'save this one to a file');
   const { page } = await openDesk(open, 'helping');
   await page.setInputFiles('#helping-file', await (await waiting).path());
-  await answer(page).getByText(/a foot 25\scm long/).waitFor();
+  await answer(page)
+    .getByText(/a foot 25\scm long/)
+    .waitFor();
 
   await begin(hers);
   await openShelf(hers);

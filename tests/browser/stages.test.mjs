@@ -5,8 +5,8 @@ import { describe, it } from 'node:test';
 
 import { loadCore } from '../../tools/js/load_core.mjs';
 import { at } from '../../tools/js/paths.mjs';
-import { stageAt, stageOfRound, stagesOf } from '../../web/script/view/stages.js';
-import { sayStage } from '../../web/script/view/stages_say.js';
+import { stageAt, stageOfRound, stagesOf } from '../../web/script/view/knit/stages.js';
+import { sayStage } from '../../web/script/view/knit/stages_say.js';
 
 const core = await loadCore();
 const requestOf = (name) =>

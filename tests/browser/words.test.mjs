@@ -10,7 +10,7 @@ import {
   wordsKey,
 } from '../../web/script/form/fields.js';
 import { writeNamed } from '../../web/script/view/figures.js';
-import { cautionText } from '../../web/script/view/cautions.js';
+import { cautionText } from '../../web/script/view/count/cautions.js';
 import * as words from '../../web/words/en.js';
 
 const schema = JSON.parse(

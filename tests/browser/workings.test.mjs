@@ -4,7 +4,7 @@ import { readFileSync } from 'node:fs';
 import { after, before, test } from 'node:test';
 
 import { loadCore } from '../../tools/js/load_core.mjs';
-import { tellLines } from '../../web/script/view/working.js';
+import { tellLines } from '../../web/script/view/working/working.js';
 import { figureWords, fitLines, makingLines, ruleWords } from '../../web/words/en.js';
 import { goTo, openBrowser, typeInto } from './open_page.mjs';
 import { doOnPaper } from './paper.mjs';
@@ -281,7 +281,7 @@ test('no figure of the reply is without its entry on the sheet', async () => {
   const schema = JSON.parse(
     readFileSync(new URL('../../core/wire/schema.json', import.meta.url), 'utf8'),
   );
-  const { groups } = await import('../../web/script/view/working_result.js');
+  const { groups } = await import('../../web/script/view/working/working_result.js');
   assert.deepEqual(
     Object.values(groups).flat().sort(),
     [...schema.$defs.working.properties.figure.enum].sort(),

@@ -3,7 +3,7 @@ import { copyText, handOver } from './download.js';
 import { writeCsv } from './export/csv.js';
 import { tableOfRounds } from './export/rounds.js';
 import { writeText } from './export/text.js';
-import { fileName } from './view/save_drawing.js';
+import { fileName } from './view/page/save_drawing.js';
 
 export { listenTakes } from './export/desk.js';
 

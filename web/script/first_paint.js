@@ -2,7 +2,7 @@
 import { buildForm, examplesLeft, readDraft, showForm, valuesOf } from './form.js';
 import { startState } from './state.js';
 import { showFixed, showPlan } from './view.js';
-import { showHow, showWorks } from './view/how.js';
+import { showHow, showWorks } from './view/page/how.js';
 
 // What lies below the first screen waits for the page's own first answer: a kilobyte of it is a tenth of a
 // second on a slow line, and nobody has scrolled there by then. The same for every stretch line but a

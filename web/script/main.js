@@ -61,7 +61,7 @@ function start() {
   const keeper = openKeeper(document);
   const asking = openAsking(() => draw());
   const isOpaque = standInFrame(document);
-  /** What there is to say of a link opened or made. @type {Pick<import('./view/kept.js').Kept, 'badLink' | 'made' | 'shared' | 'isClassCopied'>} */
+  /** What there is to say of a link opened or made. @type {Pick<import('./view/page/kept.js').Kept, 'badLink' | 'made' | 'shared' | 'isClassCopied'>} */
   let link = { badLink: '' };
   let state = { ...startState(), ...keeper.sheet, lesson: keeper.lesson };
   /** @type {import('./export.js').Copied | undefined} */

@@ -1,59 +1,59 @@
 // The plan put into the page: every view drawn anew, and only what differs touched.
-import { viewAlong } from './view/along.js';
-import { viewBand } from './view/band.js';
-import { viewBuy } from './view/buy.js';
-import { viewOther } from './view/buy_other.js';
-import { viewCare, viewCautions } from './view/cautions.js';
-import { viewChart, viewWindow } from './view/chart.js';
-import { viewChoices } from './view/choices.js';
+import { viewAlong } from './view/page/along.js';
+import { viewBand } from './view/paper/band.js';
+import { viewBuy } from './view/buy/buy.js';
+import { viewOther } from './view/buy/buy_other.js';
+import { viewCare, viewCautions } from './view/count/cautions.js';
+import { viewChart, viewWindow } from './view/knit/chart.js';
+import { viewChoices } from './view/count/choices.js';
 import { viewClass, viewPrints } from './view/class/class.js';
-import { viewClassYarns } from './view/class_yarns.js';
+import { viewClassYarns } from './view/count/class_yarns.js';
 import { maker } from './view/dom.js';
-import { viewFoot } from './view/foot.js';
-import { viewKept } from './view/kept.js';
-import { viewKnit } from './view/knit.js';
-import { viewMeasured } from './view/measured.js';
-import { isInSight } from './view/moments.js';
-import { settle } from './view/morph.js';
+import { viewFoot } from './view/count/foot.js';
+import { viewKept } from './view/page/kept.js';
+import { viewKnit } from './view/knit/knit.js';
+import { viewMeasured } from './view/knit/measured.js';
+import { isInSight } from './view/page/moments.js';
+import { settle } from './view/page/morph.js';
 import { deskPages, deskViews } from './view/class/desk.js';
 import { viewLesson } from './view/class/lesson.js';
-import { viewLost, viewLostHow, viewMisstep } from './view/lost.js';
-import { viewNeedles } from './view/needles.js';
-import { viewNote } from './view/note.js';
-import { viewOffline, viewUpdate } from './view/offline.js';
-import { viewPair } from './view/pair.js';
-import { viewProjector } from './view/projector.js';
+import { viewLost, viewLostHow, viewMisstep } from './view/knit/lost.js';
+import { viewNeedles } from './view/knit/needles.js';
+import { viewNote } from './view/count/note.js';
+import { viewOffline, viewUpdate } from './view/page/offline.js';
+import { viewPair } from './view/count/pair.js';
+import { viewProjector } from './view/class/projector.js';
 import { viewPenSheet } from './view/class/pen_sheet.js';
-import { viewSentence } from './view/sentence.js';
-import { viewSheet } from './view/sheet.js';
-import { viewSocks } from './view/socks.js';
-import { viewStages } from './view/stages_list.js';
-import { viewStanding, viewTrouble } from './view/page_state.js';
-import { withSave } from './view/save_drawing.js';
-import { viewStrip } from './view/strip.js';
-import { viewStripTable } from './view/strip_table.js';
-import { viewOwnStripes, viewRepeat } from './view/stripes.js';
-import { viewLeftovers } from './view/stripes_leftovers.js';
-import { viewSummary } from './view/summary.js';
-import { viewScatter, viewSwatch } from './view/swatch.js';
-import { viewTwoWays } from './view/two_ways.js';
-import { viewWorking } from './view/working.js';
-import { viewYarnLeft } from './view/yarn_left.js';
+import { viewSentence } from './view/count/sentence.js';
+import { viewSheet } from './view/paper/sheet.js';
+import { viewSocks } from './view/page/socks.js';
+import { viewStages } from './view/knit/stages_list.js';
+import { viewStanding, viewTrouble } from './view/page/page_state.js';
+import { withSave } from './view/page/save_drawing.js';
+import { viewStrip } from './view/count/strip.js';
+import { viewStripTable } from './view/count/strip_table.js';
+import { viewOwnStripes, viewRepeat } from './view/knit/stripes.js';
+import { viewLeftovers } from './view/knit/stripes_leftovers.js';
+import { viewSummary } from './view/page/summary.js';
+import { viewScatter, viewSwatch } from './view/count/swatch.js';
+import { viewTwoWays } from './view/count/two_ways.js';
+import { viewWorking } from './view/working/working.js';
+import { viewYarnLeft } from './view/knit/yarn_left.js';
 
-export { copiedText } from './view/along.js';
-export { keepScale } from './view/stretch_scale.js';
-export { listenHow } from './view/how_open.js';
-export { pointToLink } from './view/kept.js';
-export { listenMoments, showMoment } from './view/moments.js';
-export { listenPrinting } from './view/printing.js';
-export { projectorText } from './view/projector.js';
-export { listenShelf } from './view/shelf.js';
-export { keepReadingOrder } from './view/reading_order.js';
-export { answerText, troubleText } from './view/summary.js';
-export { keepPassInSight, showNeedles } from './view/needles_sight.js';
-export { sayPass } from './view/needles_spoken.js';
-export { listenStages } from './view/stages_list.js';
-export { serveWorkings } from './view/working_open.js';
+export { copiedText } from './view/page/along.js';
+export { keepScale } from './view/count/stretch_scale.js';
+export { listenHow } from './view/page/how_open.js';
+export { pointToLink } from './view/page/kept.js';
+export { listenMoments, showMoment } from './view/page/moments.js';
+export { listenPrinting } from './view/paper/printing.js';
+export { projectorText } from './view/class/projector.js';
+export { listenShelf } from './view/page/shelf.js';
+export { keepReadingOrder } from './view/page/reading_order.js';
+export { answerText, troubleText } from './view/page/summary.js';
+export { keepPassInSight, showNeedles } from './view/knit/needles_sight.js';
+export { sayPass } from './view/knit/needles_spoken.js';
+export { listenStages } from './view/knit/stages_list.js';
+export { serveWorkings } from './view/working/working_open.js';
 
 /** @typedef {import('./view/showing.js').Showing} Showing */
 /** @typedef {import('./view/dom.js').Child} Child */
@@ -118,7 +118,7 @@ export function showPlan(document, showing) {
 
 /**
  * The chart: not in the page as delivered, for it is no use before its fields answer.
- * @param {Document} document @param {Showing} showing @param {import('./view/chart.js').ChartWindow} window
+ * @param {Document} document @param {Showing} showing @param {import('./view/knit/chart.js').ChartWindow} window
  */
 export function showChart(document, showing, window) {
   const h = maker(document);
@@ -130,8 +130,8 @@ export function showChart(document, showing, window) {
 }
 
 /**
- * @param {Document} document @param {import('./view/kept.js').Kept} kept
- * @param {{ socks: () => import('./view/socks.js').Sock[], classLink: () => string }} more what is only asked for where it is in sight
+ * @param {Document} document @param {import('./view/page/kept.js').Kept} kept
+ * @param {{ socks: () => import('./view/page/socks.js').Sock[], classLink: () => string }} more what is only asked for where it is in sight
  */
 export function showKept(document, kept, { socks, classLink }) {
   const h = maker(document);
@@ -141,7 +141,7 @@ export function showKept(document, kept, { socks, classLink }) {
     fill(document, 'socks', () => viewSocks(h, document, socks()));
 }
 
-/** @param {Document} document @param {import('./view/offline.js').Offline} offline */
+/** @param {Document} document @param {import('./view/page/offline.js').Offline} offline */
 export function showOffline(document, offline) {
   fill(document, 'offline', () => viewOffline(maker(document), offline));
   fill(document, 'update', () => viewUpdate(maker(document), offline));

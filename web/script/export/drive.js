@@ -9,7 +9,7 @@ import {
   saySize,
   sayWool,
 } from '../view/class/drive_says.js';
-import { sayShoes } from '../view/band.js';
+import { sayShoes } from '../view/paper/band.js';
 import { driveWords as words } from '../../words/en.js';
 
 /** @typedef {import('../view/showing.js').Showing} Showing */

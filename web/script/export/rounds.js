@@ -1,8 +1,8 @@
 // The plan as a table with a row for every round.
 import { ribTrack } from '../draw/rib_track.js';
-import { sayWork } from '../view/knit_toe.js';
-import { sayCrossing } from '../view/knit_wider.js';
-import { sayHalf } from '../view/lines.js';
+import { sayWork } from '../view/knit/knit_toe.js';
+import { sayCrossing } from '../view/knit/knit_wider.js';
+import { sayHalf } from '../view/knit/lines.js';
 import { partsOf, titleOf, writeRib } from '../view/parts.js';
 import { alongWords as words, planWords, sheetWords } from '../../words/en.js';
 

@@ -1,14 +1,14 @@
 // The pattern as plain text for a mail: what the page says of the sock, in the order in which it is knit.
-import { aboutYarn } from '../view/buy_yarn.js';
-import { shoppingList } from '../view/buy_list.js';
-import { viewCare, viewCautions } from '../view/cautions.js';
+import { aboutYarn } from '../view/buy/buy_yarn.js';
+import { shoppingList } from '../view/buy/buy_list.js';
+import { viewCare, viewCautions } from '../view/count/cautions.js';
 import { explainRing } from '../view/guess.js';
-import { viewKnit } from '../view/knit.js';
-import { viewNote } from '../view/note.js';
-import { viewStanding } from '../view/page_state.js';
-import { viewSentence } from '../view/sentence.js';
-import { tellStages } from '../view/stages_list.js';
-import { sheetMilestones } from '../view/sheet_milestones.js';
+import { viewKnit } from '../view/knit/knit.js';
+import { viewNote } from '../view/count/note.js';
+import { viewStanding } from '../view/page/page_state.js';
+import { viewSentence } from '../view/count/sentence.js';
+import { tellStages } from '../view/knit/stages_list.js';
+import { sheetMilestones } from '../view/paper/sheet_milestones.js';
 import { buyWords, sheetWords } from '../../words/en.js';
 import { plainly as h, writePlainly } from './plain.js';
 

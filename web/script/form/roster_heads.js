@@ -39,7 +39,7 @@ for (const [column, all] of Object.entries({
   rounds: 'rounds, gauge rounds',
   height: 'height rounds, over rounds, height swatch',
   length: 'foot, length, foot length',
-  girth: 'girth, ball, ball girth, ball foot, ball foot girth, foot girth',
+  girth: 'girth, ball girth, ball foot, ball foot girth, foot girth',
   scale: 'scale, scale shoe, scale size',
   size: 'size, shoe, shoe size',
   body: 'worn, wearer, body, foot wearer',

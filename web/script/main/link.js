@@ -10,7 +10,7 @@ import { isUntouched, startState } from '../state.js';
  * @param {() => import('../state.js').State} page.own
  * @param {{ visit: (text: string, state: import('../state.js').State) => void, endVisit: () => void }} page.keeping
  * @param {(action: import('../state.js').Action) => void} page.act
- * @param {(said: Pick<import('../view/kept.js').Kept, 'badLink' | 'made'>) => void} page.tell what there is to say of the link
+ * @param {(said: Pick<import('../view/page/kept.js').Kept, 'badLink' | 'made'>) => void} page.tell what there is to say of the link
  * @param {() => void} page.show
  */
 export const linkFollower =

@@ -13,10 +13,10 @@
  * @property {Array<{ pointer: string, id: string, name: string, text: string, offers: Offer[] }>} problems
  * @property {string} lastGood what the plan was made from, at the fields now wrong
  * @property {string[]} examples the parts of the sheet that are still the example's
- * @property {import('./stretch_scale.js').Scale} [scale] of the stretch line; left out, it takes in all
+ * @property {import('./count/stretch_scale.js').Scale} [scale] of the stretch line; left out, it takes in all
  * @property {string} [name] the sock's own
  * @property {boolean} [isBegun] whether it is on the needles
- * @property {import('./needles.js').AtHand} [atHand] how far, if so
+ * @property {import('./knit/needles.js').AtHand} [atHand] how far, if so
  * @property {Record<string, import('../ask.js').Beside>} [beside] what was asked beside the plan, by question
  * @property {{ round: number, pass: number }} [place] of a begun sock: rounds done, and passes done of the next
  * @property {{ text: string, isCopied: boolean }} [copied] the pattern as text, once that is asked for

@@ -1,6 +1,6 @@
 // The teacher's moment: the sock for all to see. Its large figures are the count's own, set larger by the style.
 import { pageWords, penWords, sheetWords, tagWords } from '../../../words/en.js';
-import { printButton } from '../print_button.js';
+import { printButton } from '../paper/print_button.js';
 
 /** @typedef {import('../dom.js').Make} Make */
 
@@ -12,7 +12,7 @@ export const viewClass = (h) => [h('h2', {}, words.title), h('p', {}, words.lead
 /** What there is on paper, and whom it is for. @param {Make} h */
 export function viewPrints(h) {
   const one = (
-    /** @type {import('../printing.js').Printed} */ what,
+    /** @type {import('../paper/printing.js').Printed} */ what,
     /** @type {string} */ label,
     /** @type {{ title: string, text: string }} */ { title, text },
     /** @type {import('../dom.js').Child} */ fields = null,

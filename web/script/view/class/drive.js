@@ -4,7 +4,7 @@ import { drawShareBar } from '../../draw/share_bar.js';
 import { formatCount } from '../../units.js';
 import { table } from '../dom.js';
 import { figuresIn } from '../figures.js';
-import { printButton } from '../print_button.js';
+import { printButton } from '../paper/print_button.js';
 import {
   sayAnswer,
   sayCaption,

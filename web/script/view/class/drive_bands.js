@@ -1,7 +1,7 @@
 // Bands for socks that are given to many: one a pair, to be cut out.
 import { bandWords, driveWords } from '../../../words/en.js';
 import { formatCount } from '../../units.js';
-import { band, sayFeet, sayShoes } from '../band.js';
+import { band, sayFeet, sayShoes } from '../paper/band.js';
 
 /** @typedef {import('../showing.js').Showing} Showing */
 /** @typedef {import('../dom.js').Make} Make */

@@ -7,7 +7,7 @@ import {
   formatPercentAway,
   formatTime,
 } from '../../units.js';
-import { sayShoes } from '../band.js';
+import { sayShoes } from '../paper/band.js';
 import { figuresIn } from '../figures.js';
 import { sayMargin } from '../give_or_take.js';
 

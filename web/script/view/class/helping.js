@@ -1,8 +1,8 @@
 // A student's sock at a glance: what is odd about it, the worst first, each with the sentence to send back.
 import { helpingWords as words, keptWords, oddWords } from '../../../words/en.js';
 import { formatCount } from '../../units.js';
-import { glanceAt, sendBack } from '../odd.js';
-import { viewSentence } from '../sentence.js';
+import { glanceAt, sendBack } from './odd.js';
+import { viewSentence } from '../count/sentence.js';
 
 /** @typedef {import('../showing.js').Showing} Showing */
 /** @typedef {import('../dom.js').Make} Make */

@@ -1,6 +1,6 @@
 // What a teacher gives her class: the link, the code to photograph, and what to paste into a course page.
 import { keptWords, lessonWords as words } from '../../../words/en.js';
-import { viewCode } from '../code.js';
+import { viewCode } from '../page/code.js';
 
 /** @typedef {import('../dom.js').Make} Make */
 

@@ -1,11 +1,11 @@
 // The sheet to fill in by pen: the sums of the plan as boxes, for the class's own rib, ease and toe.
 import { formatNumber, formatPercent } from '../../units.js';
 import { penWords as words, planWords, sheetWords, stagesWords } from '../../../words/en.js';
-import { viewCare } from '../cautions.js';
+import { viewCare } from '../count/cautions.js';
 import { table } from '../dom.js';
 import { figuresIn } from '../figures.js';
-import { sayRounds, spansOf } from '../knit_rib.js';
-import { sayRun } from '../lines.js';
+import { sayRounds, spansOf } from '../knit/knit_rib.js';
+import { sayRun } from '../knit/lines.js';
 import { sayMove, writeRib } from '../parts.js';
 
 /** @typedef {import('../showing.js').Showing} Showing */

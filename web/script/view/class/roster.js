@@ -1,7 +1,7 @@
 // A class seat by seat: what of the pasted table is to be mended, what all of it takes together, and each seat's sock.
 import { rosterWords as words, optionWords } from '../../../words/en.js';
 import { formatCount } from '../../units.js';
-import { soldLength } from '../buy_tools.js';
+import { soldLength } from '../buy/buy_tools.js';
 import { table } from '../dom.js';
 import { figuresIn, writeNeedle } from '../figures.js';
 import { headFaults, rosterRows, rowFaults } from './roster_rows.js';

@@ -1,7 +1,7 @@
 // The rows of a class's table with what the core says of each, in words: for the page, and for files.
 import { problemWords, rosterWords as words } from '../../../words/en.js';
 import { formatCount } from '../../units.js';
-import { glanceAt } from '../odd.js';
+import { glanceAt } from './odd.js';
 
 /** @typedef {import('../showing.js').Showing} Showing */
 /** @typedef {import('../../contract.js').Oddity} Oddity */

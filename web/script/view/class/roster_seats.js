@@ -4,7 +4,7 @@ import { rosterWords as words } from '../../../words/en.js';
 import { formatCount, formatTime } from '../../units.js';
 import { figuresIn, writeNeedle } from '../figures.js';
 import { sayCable } from './roster.js';
-import { sendBack } from '../odd.js';
+import { sendBack } from './odd.js';
 import { rosterRows } from './roster_rows.js';
 import { sayCell } from './supply.js';
 
