@@ -4,7 +4,11 @@ import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { after, before, test } from 'node:test';
 
+import { readDraft } from '../../web/script/form.js';
+import { startState } from '../../web/script/state.js';
+import { askCore } from './desk.mjs';
 import { openBrowser, readNote } from './open_page.mjs';
+import { print } from './pdf.mjs';
 import {
   faultsOf,
   kinds,
@@ -113,4 +117,33 @@ test('a thousand seats are shown, one more is refused in words', async () => {
   assert.match((await faultsOf(page)).join(), /At most 1000/);
   assert.equal(await page.locator('.roster').count(), 0);
   assert.deepEqual(seen.errors, []);
+});
+
+test('a sheet is printed for every seat, each on a side of its own', async () => {
+  const { page } = await openSeats(open);
+  await paste(
+    page,
+    ['seat\tyarn\tfoot cm\tball girth cm', '7\t4\t24,6\t22,8', '8\t3\t26\t24', '9\tx\t26\t24'].join(
+      '\n',
+    ),
+  );
+  await page.evaluate(() => (window.print = () => {}));
+  await page.getByRole('button', { name: 'print a sheet for every seat' }).click();
+  const { words } = await print(page, 'A4');
+  assert.equal(words.length, 2);
+  for (const [i, [seat, category, lengthMm, ballGirthMm]] of [
+    ['7', 4, 246, 228],
+    ['8', 3, 260, 240],
+  ].entries()) {
+    const { request } = readDraft(startState().draft);
+    const { swatch: _swatch, stitchCount: _count, ...common } = request;
+    const plan = askCore('plan', {
+      ...common,
+      yarn: { category },
+      foot: { lengthMm, ballGirthMm },
+    });
+    assert.match(words[i], new RegExp(`seat ${seat}\\b`));
+    assert.match(words[i], new RegExp(`\\b${plan.stitchCount}\\b`));
+    assert.match(words[i], new RegExp(`\\b${plan.totalRounds}\\b`));
+  }
 });

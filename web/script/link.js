@@ -28,29 +28,44 @@ export function linkOf(answer, state, good) {
 }
 
 /**
- * A link to the sock of a request like another's, less some of its members and with other values by pointer; '' where the
- * form could not ask for it.
- * @param {Answer | undefined} answer @param {State['system']} system @param {Record<string, any>} request
- * @param {string[]} clear @param {Record<string, any>} change @param {Counts} [made] what it comes to
+ * The sheet of a request like another's, less some of its members and with other values by pointer; nothing where the form
+ * could not ask for it. What it leaves out is said to be left out, for a link is opened over the example.
+ * @param {Record<string, any>} request @param {string[]} clear @param {Record<string, any>} change
  */
-export function linkOfRequest(answer, system, request, clear, change, made) {
+function sheetLike(request, clear, change) {
   const kept = Object.entries(request).filter(([name]) => !clear.includes(`/${name}`));
   const sheet = sheetOfRequest(Object.fromEntries(kept), change);
-  if (!sheet) return '';
-  // What it leaves out is told as left out: a link is opened over the example.
-  const draft = { ...emptied, ...sheet.draft };
-  return linkOf(answer, { ...sheet, draft, system }, made && { plan: made });
+  return sheet && { ...sheet, draft: { ...emptied, ...sheet.draft } };
 }
 
 /**
- * The same of a part laid over a request. How that is done is the core's to say.
+ * A link to such a sock, or ''.
  * @param {Answer | undefined} answer @param {State['system']} system @param {Record<string, any>} request
- * @param {import('./contract.js').SeatPart} part @param {Counts} [made]
+ * @param {string[]} clear @param {Record<string, any>} change
  */
-export function linkOfPart(answer, system, request, { inHand: _aside, ...part }, made) {
+export function linkOfRequest(answer, system, request, clear, change) {
+  const sheet = sheetLike(request, clear, change);
+  return sheet ? linkOf(answer, { ...sheet, system }, undefined) : '';
+}
+
+/**
+ * The sheet of a part laid over a request. How that is done is the core's to say.
+ * @param {Answer | undefined} answer @param {Record<string, any>} request @param {import('./contract.js').SeatPart} part
+ */
+export function sheetOfPart(answer, request, { inHand: _aside, ...part }) {
   const reply = answer?.('supply', { version: 1, class: request, rows: [part], columns: [{}] });
   const { clear, change } = reply?.ok ? reply.supply.cells[0] : {};
-  return clear ? linkOfRequest(answer, system, request, clear, change, made) : '';
+  return clear && sheetLike(request, clear, change);
+}
+
+/**
+ * A link to it, or ''.
+ * @param {Answer | undefined} answer @param {State['system']} system @param {Record<string, any>} request
+ * @param {import('./contract.js').SeatPart} part @param {Counts} made what it comes to
+ */
+export function linkOfPart(answer, system, request, part, made) {
+  const sheet = sheetOfPart(answer, request, part);
+  return sheet ? linkOf(answer, { ...sheet, system }, { plan: made }) : '';
 }
 
 /** What a teacher gives her class. @param {Answer | undefined} answer @param {State} state */

@@ -162,7 +162,9 @@ export function pagesFor(document, drawn, { url, counts }) {
     sheet: page((showing) => viewSheet(h, document, showing, url())),
     band: page((showing) => viewBand(h, showing)),
     pen: page((showing) => viewPenSheet(h, showing, counts())),
-    ...Object.fromEntries(Object.entries(deskPages(h)).map(([name, view]) => [name, page(view)])),
+    ...Object.fromEntries(
+      Object.entries(deskPages(h, document)).map(([name, view]) => [name, page(view)]),
+    ),
   };
 }
 

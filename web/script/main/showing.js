@@ -2,6 +2,7 @@
 import { examplesLeft, tellGood, tellProblems, tellSeat, valuesOf } from '../form.js';
 import { linkOfPart, linkOfRequest } from '../link.js';
 import { helpingFor } from './helping.js';
+import { seatSheet } from './seat_sheet.js';
 import { isProjected } from '../projector.js';
 import { addressOf } from '../share.js';
 import { withinPlan } from '../state.js';
@@ -30,6 +31,7 @@ export function showingFor(
   const { plan, request, isRemade } = good;
   const { started, system, shown, name } = state;
   const problems = tellProblems(asking.problems(), state);
+  const trouble = asking.isStopped() ? troubleText('stopped') : '';
   // What was kept of it may be another plan than the one that is shown.
   const place = started && withinPlan({ ...started, reply: good.reply });
   return {
@@ -44,7 +46,7 @@ export function showingFor(
     examples: examplesLeft(state),
     scale: scaleFor(plan, request, state.isHeld),
     copied,
-    trouble: asking.isStopped() ? troubleText('stopped') : '',
+    trouble,
     name,
     lesson: state.lesson,
     isProjected: isProjected(document),
@@ -59,6 +61,8 @@ export function showingFor(
       const text = linkOfPart(asking.answer(), system, asked, part, made);
       return text && addressOf(document, text);
     },
+    seatSheet: (asked, part, seat) =>
+      seatSheet(document, asking, { system, trouble }, asked, part, seat),
     tellSeat: (problem, about, part) => tellSeat(problem, about, part, system),
     beside,
     helping: helpingFor(state, beside?.odd, asking),

@@ -25,6 +25,8 @@
  *   request's, less some of its members and with other values by pointer; '' where the form could not ask for it
  * @property {(request: Record<string, any>, part: import('../contract.js').SeatPart, made: PairLine) => string} [linkToPart] the same of a part
  *   laid over a request
+ * @property {(request: Record<string, any>, part: import('../contract.js').SeatPart, seat: string) => { showing: Showing, url: string } | undefined} [seatSheet]
+ *   what is printed for a seat, and its link; nothing where the form could not ask for it
  * @property {(problem: import('../ask.js').Problem, about: any, part?: import('../contract.js').SeatPart) => { column: string, text: string }} [tellSeat]
  *   a problem of a seat in words, and the head of its column
  * @property {import('../state.js').Lesson} [lesson] what the teacher has said of her class

@@ -42,6 +42,9 @@ export const rosterWords = {
     ['4', '1', '', '', '23 1/2', '22', '15', '12', ''],
   ],
   copySample: 'copy this table',
+  sheets: 'print a sheet for every seat',
+  firstSheets: (/** @type {Text} */ count) => `The first ${count} of them.`,
+  seat: (/** @type {Text} */ seat) => `seat ${seat}`,
   full: 'The field is full: rows at the end may be missing. A class here has up to 1 000 seats.',
   late: (/** @type {Text} */ count) => `Reckoning ${plural(count, 'sock', 'socks')} …`,
   planned: (/** @type {Text} */ count, /** @type {Text} */ all) =>

@@ -4,6 +4,7 @@ import { viewDrive } from './drive.js';
 import { printBands } from './drive_bands.js';
 import { viewRoster } from './roster.js';
 import { viewSeats } from './roster_seats.js';
+import { printSheets } from './sheets.js';
 import { printSupply, viewSupply } from './supply.js';
 import { printWeeks, viewWeeks } from './weeks.js';
 import { printTags } from './tags.js';
@@ -22,8 +23,9 @@ export const deskViews = (h, document, showing) => ({
   weeks: () => viewWeeks(h, showing),
 });
 
-/** @param {Make} h */
-export const deskPages = (h) => ({
+/** @param {Make} h @param {Document} document */
+export const deskPages = (h, document) => ({
+  sheets: (/** @type {Showing} */ showing) => printSheets(h, document, showing),
   supply: (/** @type {Showing} */ showing) => printSupply(h, showing),
   bands: (/** @type {Showing} */ showing) => printBands(h, showing),
   weeks: (/** @type {Showing} */ showing) => printWeeks(h, showing),

@@ -5,6 +5,8 @@ import { soldLength } from '../buy/buy_tools.js';
 import { table } from '../dom.js';
 import { figuresIn, writeNeedle } from '../figures.js';
 import { headFaults, rosterRows, rowFaults } from './roster_rows.js';
+import { printButton } from '../paper/print_button.js';
+import { mostSheets } from './sheets.js';
 import { fileButtons } from './take.js';
 
 /** @typedef {import('../showing.js').Showing} Showing */
@@ -109,6 +111,13 @@ function viewTotals(h, showing) {
         table(h, { ...words.needles, rows: needleRows(reply, system), className: 'figures' }),
       ),
     fileButtons(h, 'roster', ['csv', 'copy']),
+    reply.planned > 0 &&
+      printButton(
+        h,
+        'sheets',
+        words.sheets,
+        reply.planned > mostSheets ? words.firstSheets(formatCount(mostSheets)) : '',
+      ),
     h('p', { class: 'aside' }, words.seatHint),
   ];
 }

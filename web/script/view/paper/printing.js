@@ -1,7 +1,7 @@
 // What comes out on paper: pages made for it (the sheet and the like); in the shop the list; and the workings, where they
 // are asked for.
 
-/** @typedef {'sheet' | 'band' | 'pen' | 'supply' | 'weeks' | 'tags' | 'bands'} Page made for paper when it is wanted */
+/** @typedef {'sheet' | 'band' | 'pen' | 'supply' | 'weeks' | 'tags' | 'bands' | 'sheets'} Page made for paper when it is wanted */
 /** @typedef {Page | 'list' | 'workings'} Printed */
 
 /** Every working open, until it is printed; the reader's own state comes back then. @param {Document} document */

@@ -114,8 +114,8 @@ function yarn(h, showing) {
   ];
 }
 
-/** @param {Make} h @param {Document} document @param {Showing} showing @param {string} url of the sock's link */
-export function viewSheet(h, document, showing, url) {
+/** @param {Make} h @param {Document} document @param {Showing} showing @param {string} url of the sock's link @param {string} [id] of its drawing, where there are several */
+export function viewSheet(h, document, showing, url, id = 'sheet') {
   const { plan } = showing;
   const part = (/** @type {string} */ name, /** @type {import('../dom.js').Child[]} */ children) =>
     h('section', { class: `sheet-${name}` }, children);
@@ -142,7 +142,7 @@ export function viewSheet(h, document, showing, url) {
     h(
       'div',
       { class: 'sheet-columns' },
-      part('pair', [lyingPair(document, showing, 'sheet')]),
+      part('pair', [lyingPair(document, showing, id)]),
       part('toe', sheetToe(h, plan)),
       part('milestones', sheetMilestones(h, showing)),
       part('rib', rib(h, showing)),
