@@ -98,3 +98,14 @@ test('of two hundred pairs each has its own; past that a side of each size is co
     });
   }
 });
+
+test('fibre and washing said once stand on every band', async () => {
+  const fields = { pairs: '8', women: '1', fibre: '75 % wool, 25 % nylon', washing: 'by hand' };
+  const { pages } = await printed('A4', fields);
+  assert.equal(pages.length, 2);
+  for (const text of pages) {
+    assert.equal(times(text, 'fibre 75 % wool, 25 % nylon'), 4, text);
+    assert.equal(times(text, 'to wash by hand'), 4);
+    assert.equal(times(text, 'made by'), 4);
+  }
+});

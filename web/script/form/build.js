@@ -96,15 +96,16 @@ function entryOf(document, field, id, label) {
     );
     return [make(document, 'select', { id, 'data-entry': '' }, ...options)];
   }
+  const isInWords = field.as === 'list' || field.as === 'text';
   const input = make(document, 'input', {
     id,
     'data-entry': '',
     type: 'text',
     // A minus sign is not on the decimal keypad of every phone, nor is a comma.
-    inputmode: field.kind === 'percent' || field.as === 'list' ? 'text' : 'decimal',
+    inputmode: field.kind === 'percent' || isInWords ? 'text' : 'decimal',
     autocomplete: 'off',
   });
-  if (field.as === 'list') return [input];
+  if (isInWords) return [input];
   return [input, unitControl(document, field, label)];
 }
 

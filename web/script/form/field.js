@@ -5,8 +5,8 @@
 /**
  * @typedef {object} Field
  * @property {string} pointer in the request; a mode's pointer names the part it opens
- * @property {'quantity' | 'choice' | 'mode' | 'list' | 'many' | 'day' | 'time'} as typed, chosen from a list, or chosen between two ways; a list of
- *   quantities in one text; any number of options; a day or a time of day
+ * @property {'quantity' | 'choice' | 'mode' | 'list' | 'many' | 'day' | 'time' | 'text'} as typed, chosen from a list, or chosen between two ways; a list of
+ *   quantities in one text; any number of options; a day or a time of day; words
  * @property {Kind} kind
  * @property {string} group
  * @property {readonly string[]} [options] the first one stands where nothing was chosen

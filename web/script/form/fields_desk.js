@@ -41,6 +41,8 @@ export const deskFields = [
   quantity('drive', '/drive/wantedShare', 'percent', drive),
   quantity('drive', '/drive/legOfFoot', 'percent', drive),
   list('drive', '/drive/lots', 'mass', drive),
+  { pointer: '/drive/fibre', as: 'text', kind: 'number', group: 'drive-bands', ...drive },
+  { pointer: '/drive/washing', as: 'text', kind: 'number', group: 'drive-bands', ...drive },
   quantity('tags', '/tags/seats', 'number', tags),
   choice('tags', '/tags/lines', ['pen', 'sock'], tags),
 ];

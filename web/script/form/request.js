@@ -115,7 +115,7 @@ function faultOfWhen({ as }, typed) {
   return as === 'time' && !isTime(typed) ? { code: 'not_a_time' } : undefined;
 }
 
-const ways = new Set(['choice', 'day', 'time']);
+const ways = new Set(['choice', 'day', 'time', 'text']);
 // The parts of stripes are asked each for itself; all else is asked as one.
 const partAsked = (/** @type {Field} */ { pointer, asks }) =>
   asks === 'stripes' ? pointer.split('/')[2] : asks;

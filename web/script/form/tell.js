@@ -63,7 +63,7 @@ export function alsoOf(state, field) {
 /** A field's value in words, "24.6 cm" or "to the left", or '' when it is empty. @param {State} state @param {Field} field */
 function valueOf(state, field) {
   const text = textOf(state, field).trim();
-  if (['list', 'many', 'day', 'time'].includes(field.as)) return text;
+  if (['list', 'many', 'day', 'time', 'text'].includes(field.as)) return text;
   if (field.as !== 'quantity') return optionWords[field.pointer][text] ?? '';
   if (text === '') return '';
   const unit = unitOf(state, field);

@@ -78,8 +78,8 @@ export const driveWords = {
   bands: {
     print: 'print the bands',
     each: (/** @type {Text} */ count) =>
-      `${count} bands to cut out, one a pair, four on a side; fibre, washing and maker are left to write in`,
-    once: 'one side of bands for each size, to be copied as often as it takes; fibre, washing and maker are left to write in',
+      `${count} bands to cut out, one a pair, four on a side; what is left empty, and the maker, are lines to write on`,
+    once: 'one side of bands for each size, to be copied as often as it takes; what is left empty, and the maker, are lines to write on',
     size: 'size',
     ofSize: (/** @type {Text} */ number, /** @type {Text} */ count) => `${number} · ${count} st`,
     copies: (/** @type {Text} */ size, /** @type {Text} */ count) => `${size}: for ${pairs(count)}`,

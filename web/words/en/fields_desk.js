@@ -71,6 +71,13 @@ export const deskFields = {
   },
   '/tags/seats': { label: 'Seats', short: 'seats', how: '1 to 60; left empty, 12.' },
   '/tags/lines': { label: 'On each', of: 'tag', short: 'what is on a tag' },
+  '/drive/fibre': {
+    label: 'Fibre',
+    of: 'of the yarn',
+    short: 'fibre',
+    how: 'As on the label: 75 % wool, 25 % nylon. Left out, a line to write on.',
+  },
+  '/drive/washing': { label: 'To wash', short: 'washing', how: 'By hand, lukewarm; dry flat.' },
   '/drive/lots': {
     label: 'Wool at hand',
     short: 'wool at hand',

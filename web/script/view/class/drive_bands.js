@@ -21,12 +21,15 @@ export const sayBands = (request) =>
   isCopied(request) ? words.once : words.each(formatCount(request.drive.pairs));
 
 /** @param {Make} h @param {Showing} showing */
-export function printBands(h, { beside, plan, system }) {
+export function printBands(h, { beside, plan, system, lesson }) {
+  const typed = (/** @type {string} */ pointer) => lesson?.desk[pointer]?.typed ?? '';
+  const filled = ['/drive/fibre', '/drive/washing'].map(typed);
   const { reply, request } = beside?.drive ?? {};
   /** @type {Size[]} */
   const sizes = reply?.sizes ?? [];
   const bandOf = (/** @type {Size} */ { band: told, stitchCount }, /** @type {string} */ number) =>
     band(h, plan, {
+      filled,
       rows: [
         [bandWords.foot, sayFeet(told.footFromMm, told.footToMm, system)],
         [bandWords.shoes, sayShoes(told.shoes)],

@@ -39,9 +39,10 @@ export const sayShoes = (sizes) =>
 
 /**
  * @param {Make} h @param {import('../../contract.js').Plan} plan what it shares with the pair
- * @param {{ title?: string, rows: Array<[string, string[]]> }} told what stands on it, each under its term
+ * @param {{ title?: string, rows: Array<[string, string[]]>, filled?: string[] }} told what stands on it, each under its term, and on
+ *   its lines as far as they are filled in
  */
-export function band(h, plan, { title = words.title, rows }) {
+export function band(h, plan, { title = words.title, rows, filled = [] }) {
   /** @type {[string, string[]]} */
   const yarn = [words.yarn, [optionWords['/yarn/category'][plan.category]]];
   const row = (/** @type {[string, string[]]} */ [term, told]) =>
@@ -66,7 +67,9 @@ export function band(h, plan, { title = words.title, rows }) {
     h(
       'div',
       {},
-      words.lines.map((line) => h('p', { class: 'band-line' }, line)),
+      words.lines.map((line, i) =>
+        h('p', { class: 'band-line' }, line, filled[i] && h('span', {}, filled[i])),
+      ),
       h('p', { class: 'band-care' }, words.care),
     ),
   );
