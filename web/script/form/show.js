@@ -107,8 +107,15 @@ const isClosed = (/** @type {Document} */ { documentElement }) =>
 /** @param {Document} document @param {State} state @param {Told[]} told */
 export function showForm(document, state, told) {
   showReadings(document, state);
+  // Found all at once, not looked for one by one at every key.
+  const places = new Map(
+    [...document.querySelectorAll('[data-field]')].map((place) => [
+      place.getAttribute('data-field'),
+      place,
+    ]),
+  );
   for (const field of fieldsOf(state.draft)) {
-    const place = document.querySelector(`[data-field="${field.pointer}"]`);
+    const place = places.get(field.pointer);
     if (!place) continue;
     if (field.as === 'mode') {
       showMode(place, field, state);
