@@ -34,6 +34,7 @@ constexpr Ranked kByHarm[] = {
     {"loose_fabric", Harm::sock},
     {"firm_fabric", Harm::sock},
     {"ease_outside", Harm::sock},
+    {"heel_moved_count", Harm::sock},
     {"ease_off", Harm::sock},
     {"heel_below_ball", Harm::sock},
     {"yarn_sources_disagree", Harm::sock},
@@ -63,6 +64,11 @@ std::size_t rank_of(const Problem& what) {
     return rank;
   }
   return std::size(kByHarm);
+}
+
+bool says(const std::vector<Caution>& cautions, std::string_view code) {
+  return std::any_of(cautions.begin(), cautions.end(),
+                     [code](const Caution& caution) { return caution.code == code; });
 }
 
 class Desk {
@@ -163,7 +169,11 @@ std::vector<Oddity> oddities(const PlanRequest& request, const Plan& plan, const
   desk.about_gauge();
   desk.about_readings();
   std::vector<Problem> found = desk.take();
-  found.insert(found.end(), plan.cautions.begin(), plan.cautions.end());
+  const bool heel_moved = says(plan.cautions, "heel_moved_count");
+  for (const Caution& caution : plan.cautions) {
+    // A wider sock than was asked for is then the heel's doing: told once, with its cause.
+    if (!heel_moved || caution.code != "ease_off") found.push_back(caution);
+  }
 
   // Rank by rank, not by a ready-made sort: that alone is 7 kB of the module.
   std::vector<Oddity> odd;

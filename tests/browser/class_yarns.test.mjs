@@ -197,3 +197,18 @@ test('what is kept of them may have been written by anybody', async () => {
   assert.equal(await page.locator('p[data-key="aside"]').count(), 1);
   assert.deepEqual(seen.errors, []);
 });
+
+test('several yarns to choose among leave the yarn open, locked or not', async () => {
+  const { page } = await open();
+  await goTo(page, 'Class');
+  await page.locator('[data-lesson="yarn"]').check();
+  for (const category of ['1', '3'])
+    await page.locator(`[data-lesson="yarns"][value="${category}"]`).check();
+  assert.ok(await page.locator('[data-lesson="yarn"]').isDisabled());
+  assert.ok(await page.locator('[data-yarn-open]').isVisible());
+  const student = await open({ url: await page.inputValue('#lesson-link') });
+  const choice = student.page.locator('#f-yarn-category');
+  assert.ok(await choice.isEnabled());
+  await choice.selectOption('3');
+  assert.equal(await choice.inputValue(), '3');
+});

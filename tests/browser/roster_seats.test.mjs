@@ -147,3 +147,31 @@ test('a sheet is printed for every seat, each on a side of its own', async () =>
     assert.match(words[i], new RegExp(`\\b${plan.totalRounds}\\b`));
   }
 });
+
+test('a measured heel counts, and balls and grams together are refused', async () => {
+  const { page } = await openSeats(open);
+  await paste(
+    page,
+    [
+      'seat\tyarn\tfoot cm\tball girth cm\theel cm\tballs\tgrams in hand',
+      '1\t4\t24,6\t22,8\t31\t2\t',
+      '2\t4\t24,6\t22,8\t36\t\t300',
+      '3\t4\t24,6\t22,8\t31\t2\t50',
+    ].join('\n'),
+  );
+  const { request } = readDraft(startState().draft);
+  const { swatch: _swatch, stitchCount: _count, ...common } = request;
+  const count = (heelAnkleGirthMm) =>
+    askCore('plan', {
+      ...common,
+      yarn: { category: 4 },
+      foot: { lengthMm: 246, ballGirthMm: 228, heelAnkleGirthMm },
+    }).stitchCount;
+  const seats = await seatsOf(page);
+  assert.notEqual(count(310), count(360));
+  assert.deepEqual(
+    seats.slice(0, 2).map(([, stitches]) => Number(stitches)),
+    [count(310), count(360)],
+  );
+  assert.match((await faultsOf(page)).join(), /Row 4, seat 3, “grams in hand”: balls or grams/);
+});

@@ -159,3 +159,48 @@ test('it prints, and nothing else with it', async () => {
   );
   assert.deepEqual(shown, ['h1', 'table']);
 });
+
+test('an answer to what stood there before says so, and is not handed out', async () => {
+  const { page } = await openTable();
+  const was = await readTable(page);
+  await page.locator('#f-supply-sizes').press('End');
+  await page.keyboard.type(', middling');
+  assert.deepEqual(await readTable(page), was);
+  assert.match(await page.locator('[data-view="supply"]').innerText(), /Mend what is marked/);
+  let isTaken = false;
+  page.on('download', () => (isTaken = true));
+  await page.getByRole('button', { name: 'as a table (CSV)' }).click();
+  await page.waitForFunction(() => /waits/.test(document.querySelector('[data-said]').textContent));
+  assert.equal(isTaken, false);
+  await page.evaluate(() => (window.print = () => {}));
+  await page.locator('[data-print="supply"]').click();
+  await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
+  assert.match(await page.locator('.sheet').textContent(), /waits until then/);
+});
+
+test('two tabs that are typed in by turns end alike, and then rest', async () => {
+  const context = await openTable();
+  const { page } = context;
+  const other = await page.context().newPage();
+  await other.goto(page.url());
+  await other.waitForFunction(() => performance.getEntriesByName('first-answer').length > 0);
+  await goTo(other, 'Class');
+  const text = 'seat, yarn, foot cm, ball girth cm, and whatever else there is';
+  await page.locator('#roster').evaluate((fold) => (fold.open = true));
+  await page.locator('#lesson-roster').click();
+  await page.evaluate(() => {
+    window.writes = 0;
+    addEventListener('storage', () => (window.writes += 1));
+  });
+  // No delay between the keys: each is on its way to the other tab when the next comes.
+  await page.keyboard.type(text);
+  await other.waitForFunction(
+    (all) => document.querySelector('#lesson-roster').value === all,
+    text,
+  );
+  assert.equal(await page.inputValue('#lesson-roster'), text);
+  assert.equal(await page.evaluate(() => window.writes), 0, 'nothing comes back');
+  await typeInto(other, 'lesson-title', 'Tuesday');
+  await page.waitForFunction(() => document.querySelector('#lesson-title').value === 'Tuesday');
+  assert.equal(await page.inputValue('#lesson-roster'), text);
+});

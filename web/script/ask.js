@@ -70,10 +70,11 @@ function askFor(answer, state) {
 }
 
 /**
- * @typedef {{ reply?: any, problems: Problem[], refused?: Problem[], request?: any, about?: any, next?: any, said?: any, isLate?: boolean }} Beside the
+ * @typedef {{ reply?: any, problems: Problem[], refused?: Problem[], request?: any, about?: any, next?: any, said?: any, isLate?: boolean, isOld?: boolean }} Beside the
  *   core's reply where it has one, else what is in its way; of the desk's questions also the request that was answered, what goes with
  *   it (`about`), what is wrong with a sock that is not on the page, whether another answer is on its way (`next` goes with
- *   that), and what was typed for it, with what is no part of the request (`said`)
+ *   that), and what was typed for it, with what is no part of the request (`said`); `isOld`, where it answers what
+ *   was typed before something could not be read
  */
 
 /**

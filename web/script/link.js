@@ -71,7 +71,9 @@ export function linkOfPart(answer, system, request, part, made) {
 /** What a teacher gives her class. @param {Answer | undefined} answer @param {State} state */
 export function linkOfClass(answer, state) {
   const { system, lesson } = state;
-  const { title, note, locks, yarns, view } = lesson;
+  const { title, note, yarns, view } = lesson;
+  // Where several yarns may be used, which one is the student's to say.
+  const locks = lesson.locks.filter((lock) => lock !== 'yarn' || yarns.length === 0);
   return make(answer, {
     version: 1,
     fields: settingsOf(state),

@@ -198,7 +198,10 @@ export function openKeeper(document) {
       store.listen((name, text) => {
         const theirs = shelf.isOf(now.current, name) ? shelf.sheetOf(now.current) : undefined;
         if (name === lessonName && text !== null) {
-          hands.act({ type: 'lesson', lesson: lessonIn(parse(text)) });
+          const theirLesson = lessonIn(parse(text));
+          // Not written back: the other tab may have gone on since, and would take its own echo for news.
+          now.latest = { ...now.latest, lesson: theirLesson };
+          hands.act({ type: 'lesson followed', lesson: theirLesson });
         } else if (theirs && !now.visit && !follow(theirs, hands.act)) {
           const mine = now.question?.mine ?? now.latest;
           const isSame = isSameSock(theirs, now.latest) && !now.question?.fork;

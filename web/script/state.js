@@ -61,6 +61,7 @@ import { swatchToe } from './state/toe_swatched.js';
  *   | { type: 'named', name: string } | { type: 'noted', note: string }
  *   | { type: 'helped', helping: Helping | undefined }
  *   | { type: 'class left' } | { type: 'helped', helping: Helping | undefined } | { type: 'lesson', lesson: Partial<Lesson> }
+ *   | { type: 'lesson followed', lesson: Lesson }
  *   | { type: 'begun', started: import('./state/begun.js').Begun | undefined }
  *   | import('./state/place.js').PlaceAction
  *   | { type: 'moment', moment: Moment }
@@ -204,6 +205,8 @@ function step(state, action) {
       return { ...state, locks: [], course: noCourse };
     case 'lesson':
       return { ...state, lesson: { ...state.lesson, ...action.lesson } };
+    case 'lesson followed':
+      return { ...state, lesson: action.lesson };
     case 'begun':
       return { ...state, started: action.started };
     case 'helped':
@@ -236,8 +239,8 @@ function step(state, action) {
 export function reduce(state, action) {
   // To another sock: it has a history of its own, and nobody's clock runs on.
   if (action.type === 'turned') {
-    const { lesson } = state;
-    return { ...action.state, lesson, fresh: '', clock: undefined, isLate: false };
+    const { lesson, helping } = state;
+    return { ...action.state, lesson, helping, fresh: '', clock: undefined, isLate: false };
   }
   if (action.type !== 'opened' && isSettled(state, action)) return state;
   if (isOfPlace(action)) {

@@ -12,6 +12,8 @@ import { askTags } from './tags.js';
 // These take longer than a key is down: they wait until the hand rests, and the last answer stays meanwhile.
 const isSlow = new Set(['roster', 'drive']);
 const restMs = 250;
+// The calendar's fields are no part of what the weeks ask, and the roster tells its own faults.
+const needsAll = new Set(['supply', 'drive', 'odd']);
 
 /** @param {() => void} show called when an answer that was waited for can be had */
 export function openDesk(show) {
@@ -36,6 +38,11 @@ export function openDesk(show) {
     const { said, isEmpty, problems } = readBeside(state.draft, question);
     const request = deskRequests[question](good, said, state, isEmpty);
     const about = deskAbout[question]?.(state);
+    // What cannot be read would be taken for left out, and another question be answered.
+    if (problems.length > 0 && needsAll.has(question)) {
+      const old = known.get(question)?.beside;
+      return { ...old, about, said: said[question], problems, isOld: old !== undefined };
+    }
     if (!request) {
       known.delete(question);
       return { problems, about };

@@ -1,5 +1,6 @@
 // What stands at the teacher's desk, to take along: as a file, or as text to be pasted into a mail.
 import { copyText, handOver } from '../download.js';
+import { isStale } from '../view/class/stale.js';
 import { tellHelping } from '../view/class/helping.js';
 import { driveTable, driveText } from './drive.js';
 import { rosterTable, rosterText } from './roster.js';
@@ -55,8 +56,12 @@ export function listenTakes(document, take, tell) {
     const one = target.closest('[data-copy]')?.getAttribute('data-copy');
     if (one) copy(one, 'to-send.txt');
     const what = target.closest('[data-carry]')?.getAttribute('data-carry');
-    const taken = what && take();
-    if (!taken) return;
+    if (!what) return;
+    const taken = take();
+    if (!taken || isStale(taken.showing, what.split('.')[0])) {
+      tell(takeWords.waits);
+      return;
+    }
     const { type, write } = takes[what];
     const text = write(taken.showing, taken.separator);
     if (what.endsWith('.copy')) copy(text, what.replace('.copy', '.txt'));

@@ -34,6 +34,9 @@ export const classYarnsIn = (document) =>
 /** @param {Document} document @param {import('../state.js').State} state */
 export function showClassYarns(document, { lesson, course }) {
   for (const one of boxesIn(document)) one.checked = lesson.yarns.includes(Number(one.value));
+  const isOpen = lesson.yarns.length > 0;
+  document.querySelector('input[data-lesson="yarn"]')?.toggleAttribute('disabled', isOpen);
+  document.querySelector('[data-yarn-open]')?.toggleAttribute('hidden', !isOpen);
   for (const option of document.querySelectorAll('[data-field="/yarn/category"] option')) {
     const category = option.getAttribute('value') ?? '';
     const isOther =

@@ -28,6 +28,7 @@ const places = [
   [/^\/yarn/, ['yarn']],
   [/^\/foot\/lengthMm/, ['length', 'size']],
   [/^\/foot\/ballGirthMm/, ['girth', 'size']],
+  [/^\/foot\/heelAnkleGirthMm/, ['heel']],
   [/\/scale$/, ['scale', 'size']],
   [/^\/foot\/shoe/, ['size']],
   [/^\/foot\/body/, ['body']],
@@ -45,15 +46,18 @@ export function columnOf({ heads }, pointer) {
 }
 
 /** The parts of a foot that one row tells. @param {Record<string, any>} said @returns {SeatPart['foot'] | string} or what is wrong */
-function footOf({ length, girth, scale, size, body }) {
+function footOf({ length, girth, heel, scale, size, body }) {
+  const more = heel === undefined ? {} : { heelAnkleGirthMm: heel };
   const isTaped = length !== undefined && girth !== undefined;
-  if (isTaped) return { lengthMm: length, ballGirthMm: girth };
+  if (isTaped) return { lengthMm: length, ballGirthMm: girth, ...more };
   if (length === undefined && girth === undefined && size === undefined)
-    return body === undefined ? undefined : { body };
-  if (size === undefined) return { lengthMm: length, ballGirthMm: girth };
+    return body === undefined && heel === undefined
+      ? undefined
+      : { ...(body && { body }), ...more };
+  if (size === undefined) return { lengthMm: length, ballGirthMm: girth, ...more };
   if (length !== undefined || girth !== undefined) return 'half_taped';
   const named = size.scale || scale;
-  return named === 'us' ? 'us_which' : { shoe: { scale: named, size: size.size }, body };
+  return named === 'us' ? 'us_which' : { shoe: { scale: named, size: size.size }, body, ...more };
 }
 
 /** One reading of a swatch; what one count was taken over goes for both. @param {Record<string, any>} said @returns {SeatPart['swatch'] | string} or what is wrong */
@@ -83,6 +87,7 @@ function partOf(said) {
   const wrong = [];
   if (typeof swatch === 'string') wrong.push([said.stitches ? 'stitches' : 'rounds', swatch]);
   if (typeof foot === 'string') wrong.push(['size', foot]);
+  if (said.balls !== undefined && said.grams !== undefined) wrong.push(['grams', 'both_in_hand']);
   const part = saidIn({
     swatch,
     yarn: saidIn({ category: said.yarn }),

@@ -84,6 +84,7 @@ export const readCell = {
   height: (cell, unit) => quantity(cell, 'length', unit),
   length: (cell, unit) => quantity(cell, 'length', unit),
   girth: (cell, unit) => quantity(cell, 'length', unit),
+  heel: (cell, unit) => quantity(cell, 'length', unit),
   scale: (cell) => orElse(scaleOf(wordsOf(cell)), 'not_a_scale'),
   size: shoe,
   body: (cell) => orElse(bodies[cell.toLowerCase()], 'not_a_wearer'),

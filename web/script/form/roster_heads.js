@@ -40,6 +40,7 @@ for (const [column, all] of Object.entries({
   height: 'height rounds, over rounds, height swatch',
   length: 'foot, length, foot length',
   girth: 'girth, ball girth, ball foot, ball foot girth, foot girth',
+  heel: 'heel, heel girth, ankle heel, ankle heel girth',
   scale: 'scale, scale shoe, scale size',
   size: 'size, shoe, shoe size',
   body: 'worn, wearer, body, foot wearer',
@@ -89,7 +90,8 @@ const nameOf = (/** @type {string[]} */ words) =>
 
 /** @param {string} text @returns {Head} */
 export function readHead(text) {
-  const plain = text.toLowerCase().replace(/\s+/g, ' ').trim();
+  // No head is longer; the patterns take seconds for a page of one.
+  const plain = text.slice(0, 200).toLowerCase().replace(/\s+/g, ' ').trim();
   const [over, long] = overAtEnd.exec(plain) ?? [];
   const [per, short] = (!over && perOne.exec(plain)) || [];
   const parsed = parseQuantity(long ?? `1 ${short ?? ''}`, unitsOfKind.length);

@@ -2,8 +2,11 @@
 
 const separators = ['\t', ';', ','];
 
-/** One line's worth, quotes and all. @param {string} text @param {string} separator @returns {string[][]} */
-function cellsOf(text, separator) {
+/**
+ * Rows of cells. A quote that is never closed was none: it would swallow every row below it.
+ * @param {string} text @param {string} separator @param {boolean} [hasQuotes] @returns {string[][]}
+ */
+function cellsOf(text, separator, hasQuotes = true) {
   /** @type {string[][]} */
   const rows = [[]];
   let cell = '';
@@ -21,7 +24,7 @@ function cellsOf(text, separator) {
         cell += '"';
         i += 1;
       } else isQuoted = false;
-    } else if (sign === '"' && cell.trim() === '') {
+    } else if (hasQuotes && sign === '"' && cell.trim() === '') {
       cell = '';
       isQuoted = true;
     } else if (sign === separator) end();
@@ -30,6 +33,7 @@ function cellsOf(text, separator) {
       rows.push([]);
     } else cell += sign;
   }
+  if (isQuoted) return cellsOf(text, separator, false);
   end();
   return rows;
 }

@@ -1,6 +1,7 @@
 // A sheet: what is kept of a sock, so that the page can be left half-filled and come back to as it was. It is read
 // from storage and from files that anybody may have written.
 import { isBegun } from './begun.js';
+import { isOfDesk } from './desk.js';
 import { roomFor, withinPlan } from './place.js';
 import { isRecord, isText } from './shape.js';
 import { sheetVersion, upgrade } from './sheet_versions.js';
@@ -61,7 +62,7 @@ export function lessonIn(kept) {
     locks: lockable.filter((lock) => Array.isArray(locks) && locks.includes(lock)),
     yarns: yarnsIn(yarns),
     view: typeof view === 'string' && moments.includes(view) ? view : 'count',
-    desk: isTable(desk, isEntry) ? /** @type {Draft} */ (desk) : {},
+    desk: deskIn(desk),
     roster: isText(roster, mostRoster) ? roster : '',
   };
 }
@@ -88,6 +89,12 @@ const isTable = (value, isOne) =>
 /** @param {unknown} entry */
 const isEntry = (entry) =>
   isRecord(entry) && isText(entry.typed, most.typed) && units.includes(entry.unit);
+
+/** What is typed at a teacher's desk; fields of a sock have no business there. @param {unknown} desk @returns {Draft} */
+const deskIn = (desk) =>
+  isRecord(desk) && isTable(desk, isEntry) && Object.keys(desk).every(isOfDesk)
+    ? /** @type {Draft} */ (desk)
+    : {};
 
 /** @param {unknown} value @param {number} longest */
 const isList = (value, longest) =>

@@ -44,8 +44,12 @@ function readItem(text, units) {
   return said === '' || isName(said) ? { text, name: said, amounts, per } : 'not_in_list';
 }
 
+// More than any field takes.
+const longest = 1000;
+
 /** @param {string} text @param {readonly string[]} units those that may stand in it @returns {List} */
 export function parseList(text, units) {
+  if (text.length > longest) return { ok: false, code: 'not_in_list', item: text.slice(0, 20) };
   /** @type {Item[]} */
   const items = [];
   for (const piece of text

@@ -39,6 +39,9 @@ const unitBySpelling = new Map(
   ),
 );
 
+// No number is longer. A page of letters would keep the patterns below at work for seconds.
+const longest = 1000;
+
 /** @param {string} code @returns {Parsed} */
 const refuse = (code) => ({ ok: false, code });
 
@@ -90,6 +93,7 @@ function readNumber(text) {
  * @returns {Parsed} `unit` is '' when none was written
  */
 export function parseQuantity(text, units) {
+  if (text.length > longest) return refuse('not_a_number');
   const split = /^([+-]?)\s*(.*?)\s*([a-z%"″”'′]+\.?)?$/.exec(plain(text));
   const [, sign, number, suffix = ''] = split ?? ['', '', '', ''];
   if (number === '') return refuse('not_a_number');

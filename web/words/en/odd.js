@@ -43,6 +43,8 @@ const glance = {
 
 /** What to send back, where the plan itself has no words for it. @type {Record<string, (figures: Figures) => Text>} */
 const send = {
+  heel_moved_count: ({ from, to, heelUse }) =>
+    `${from} stitches would use ${heelUse} of their stretch to pass the heel, so ${to} are advised, and the sock is wider than asked. If the heel was not measured, please measure it: under the heel and over the bend in front.`,
   tight_on_leg: ({ use, girthMm, heightMm, girth }) =>
     `${heightMm} above the floor the leg is ${girthMm} round${girth === 'estimated' ? ' (estimated: please measure it)' : ''}, and the sock would be at ${use} of its stretch all day. A lower leg or more stitches is kinder. Take it off if it leaves marks, or if the foot grows cold or numb; with diabetes or poor circulation ask your doctor first.`,
   yarn_short: ({ shortM }) =>

@@ -24,7 +24,7 @@ export const pageWords = {
 
   exampleIs: 'Example numbers, from the Tuesday class at Harrow Quay.',
   exampleLeft: (/** @type {Text} */ parts) => `Still to change: ${parts}.`,
-  allOwn: 'All measures are your own.',
+  allOwn: 'Nothing here is the example’s any more.',
   problems: (/** @type {number} */ n) => (n === 1 ? 'One thing to mend:' : `${n} things to mend:`),
   lastGood: (/** @type {Text} */ values) =>
     values === '' ? 'last good plan' : `last good: ${values}`,

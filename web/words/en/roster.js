@@ -17,7 +17,7 @@ export const rosterWords = {
     'yarn: the number on the label, 0 to 7, or its name',
     'stitches per 10 cm, or per 4 in; or stitches, and a column “width”',
     'rounds per 10 cm, or per 4 in',
-    'foot, ball girth: by tape, in cm or in',
+    'foot, ball girth, heel (round heel and ankle): by tape, in cm or in; a heel left out is guessed large',
     'or shoe size, shoe scale (EU, US women, US men, UK), worn by (woman, man, child)',
     'leg: from the floor to the edge',
     'pace: stitches a minute',
@@ -77,6 +77,7 @@ export const rosterWords = {
     not_a_scale: (typed) => `“${typed}” is no shoe size. EU 38, US women 8, US men 9 or UK 5.`,
     us_which: () => 'US women or US men? Their numbers are not the same.',
     not_a_wearer: (typed) => `“${typed}” is not known: woman, man or child.`,
+    both_in_hand: () => 'balls or grams, not both: weigh all of it, or count whole balls.',
     half_taped: () =>
       'a foot by tape takes both length and girth; with a shoe size leave both empty.',
   },
@@ -84,7 +85,7 @@ export const rosterWords = {
   odd: (/** @type {Text} */ seat, /** @type {Text} */ text) => `Seat ${seat}: ${text}`,
   wool: {
     caption: 'Wool for all, what is to spare in it',
-    heads: ['Yarn', 'Pairs', 'Yarn', 'Weight', 'Balls'],
+    heads: ['Yarn', 'Pairs', 'Yarn', 'Weight', 'Balls, whole for each pair'],
     withoutBall: (/** @type {Text} */ count) => `without ${plural(count, 'pair', 'pairs')}`,
   },
   needles: {

@@ -8,6 +8,8 @@ export const takeWords = {
   copy: 'copy as text',
   print: 'print',
   copied: 'Copied: it can be pasted into a mail.',
+  waits: 'Something is still to be mended, or being reckoned: this waits until then.',
+  old: 'Mend what is marked above: this is the answer to what stood there before.',
   asFile: 'This browser lets nothing be copied for you: it is saved as a text file.',
 };
 
@@ -45,7 +47,7 @@ export const supplyWords = {
   stitches: (/** @type {Text} */ count) => `${count} st`,
   yarn: (/** @type {Text} */ yarn, /** @type {Text} */ error) => `${yarn} ± ${error}`,
   balls: (/** @type {Text} */ count, /** @type {Text} */ mass, /** @type {boolean} */ isJust) =>
-    `${count} ${count === '1' ? 'ball' : 'balls'} of ${mass}${isJust ? ': just' : ''}`,
+    `${count} ${count === '1' ? 'ball' : 'balls'} of ${mass}${isJust ? ', a close count' : ''}`,
   sock: (/** @type {Text} */ mass) => `${mass} a sock`,
   needle: (/** @type {Text} */ mm, /** @type {Text} */ us) => (us ? `${mm} (US ${us})` : mm),
   cable: (/** @type {Text} */ length) => `${length} cable`,

@@ -61,7 +61,7 @@ export const weeksWords = {
     bindOff: 'bind off (cast off)',
   },
   afterRound: (/** @type {Text} */ what, /** @type {Text} */ rounds) => `${what} after ${rounds}`,
-  hint: 'The pace is the sheet’s own, “Your own pace”. A round counts once it is whole on both socks.',
+  hint: 'For the foot of the sock on the page, at the sheet’s own pace (“Your own pace”): a larger foot takes longer. A round counts once it is whole on both socks.',
   calendar:
     'A calendar entry is as long as the knitting in it. Taken anew under the same title, they replace those of before: give another class another title.',
   noCalendar: (/** @type {Text} */ missing) => `For calendar entries type ${missing} too.`,

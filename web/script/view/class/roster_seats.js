@@ -71,7 +71,7 @@ function viewRow(h, row, at, system) {
   };
   return h(
     'tr',
-    {},
+    { class: row.odd.length > 0 ? 'harmful' : '' },
     h('th', { scope: 'row' }, h('button', name, seat)),
     cellsOf({ ...row, line }, system).map((text) => h('td', {}, text)),
   );
