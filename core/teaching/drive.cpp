@@ -117,6 +117,8 @@ Result<Drive> plan_drive(const DriveRequest& request) {
     DriveYarn yarn;
     problems = plan_sizes(table, request, make, chosen.choice.candidates, result, yarn);
     if (!problems.empty()) continue;
+    result.wanted_share = request.wanted_share;
+    result.leg = request.leg;
     result.share = chosen.choice.share;
     result.at_most = chosen.choice.at_most;
     result.is_reached = at_least(result.share, request.wanted_share);

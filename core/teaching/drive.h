@@ -11,16 +11,19 @@
 #include "size_choice.h"
 #include "size_shares.h"
 #include "wool_lots.h"
+#include "yarn_lot.h"
 
 namespace twinround {
 
 // Wool at hand. Without a category it is taken for the drive's yarn where its thickness is within a
-// tenth of it (ASSUMPTION).
+// tenth of it (ASSUMPTION), or is not told.
 struct WoolLot {
-  Mass mass;
-  Length length;
+  YarnLot told;
   std::optional<int> category;
 };
+
+// Of the feet, where nothing is said. ASSUMPTION.
+inline constexpr double kWantedShare = 0.9;
 
 struct DriveRequest {
   PlanRequest
@@ -29,7 +32,7 @@ struct DriveRequest {
   int pairs = 0;
   std::vector<FeetGroup> groups;
   std::optional<int> sizes;  // so many; left out, as few as reach the wanted share
-  double wanted_share = 0.9;
+  double wanted_share = kWantedShare;
   std::vector<WoolLot> lots;
 };
 
@@ -54,12 +57,15 @@ struct DriveSize {
 };
 
 struct LotFigures {
-  WoolLot lot;
+  Length length;  // as told, or by the thickness; likewise the mass
+  Mass mass;
   bool is_same_yarn = false;
   LotShare share;  // empty where it is not
 };
 
 struct Drive {
+  double wanted_share = kWantedShare;  // as asked for; likewise the leg
+  LegRule leg;
   std::vector<DriveSize> sizes;   // narrow to wide
   double share = 0;               // of all feet that they serve together
   double at_most = 0;             // no choice of so many sizes serves more

@@ -1,7 +1,6 @@
 #include <cmath>
 
 #include "drive_parts.h"
-#include "fabric.h"
 #include "rounding.h"
 
 namespace twinround {
@@ -12,8 +11,8 @@ constexpr double kThicknessApart = 0.10;  // ASSUMPTION, as of a substitute yarn
 
 bool is_same_yarn(const WoolLot& lot, const DriveYarn& yarn) {
   if (lot.category) return *lot.category == yarn.category;
-  const double apart = tex_of(lot.mass, lot.length) / yarn.tex - 1.0;
-  return at_least(kThicknessApart, std::abs(apart));
+  const std::optional<double> tex = tex_of_lot(lot.told);
+  return !tex || at_least(kThicknessApart, std::abs(*tex / yarn.tex - 1.0));
 }
 
 void share_lots(Drive& result, const DriveRequest& drive, const DriveYarn& yarn) {
@@ -24,8 +23,9 @@ void share_lots(Drive& result, const DriveRequest& drive, const DriveYarn& yarn)
   std::vector<Length> usable;
   for (const WoolLot& lot : drive.lots) {
     const bool same = is_same_yarn(lot, yarn);
-    if (same) usable.push_back(lot.length);
-    result.lots.push_back({lot, same, {}});
+    const Length length = length_of_lot(lot.told, yarn.tex);
+    if (same) usable.push_back(length);
+    result.lots.push_back({length, mass_of_lot(lot.told, yarn.tex), same, {}});
   }
   result.lots_make = pairs_from(usable, wanted);
   std::size_t next = 0;

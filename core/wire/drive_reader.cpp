@@ -2,6 +2,7 @@
 
 #include "drive_fields.h"
 #include "json_reader.h"
+#include "lot_reader.h"
 #include "problems.h"
 #include "request_check.h"
 #include "request_reader.h"
@@ -9,6 +10,8 @@
 
 namespace twinround {
 namespace {
+
+constexpr std::string_view kLots = "/drive/lots";
 
 class Reader {
  public:
@@ -36,7 +39,7 @@ class Reader {
   const ReadText& read_;
 };
 
-// The one rule that the table has no word for: children have an age.
+// What the table has no word for: children have an age.
 std::vector<Problem> Reader::ages_missing(std::span<const Field> table) const {
   std::vector<Problem> missing;
   for (const Field& field : table) {
@@ -61,10 +64,9 @@ DriveRequest Reader::read() const {
   }
   request.sizes = whole("/drive/sizes");
   request.wanted_share = number("/drive/wantedShare", request.wanted_share);
-  for (int i = 0; has("/drive/lots/*", i); ++i) {
-    request.lots.push_back({Mass::from_g(number("/drive/lots/*/grams", 0, i)),
-                            Length::from_m(number("/drive/lots/*/metres", 0, i)),
-                            whole("/drive/lots/*/category", i)});
+  for (const YarnLot& lot : lots_in(read_, kLots)) {
+    const int item = static_cast<int>(request.lots.size());
+    request.lots.push_back({lot, whole("/drive/lots/*/category", item)});
   }
   return request;
 }
@@ -75,7 +77,10 @@ Result<DriveRequest> read_drive_request(std::string_view text) {
   const std::vector<Field> table = drive_request_fields();
   const ReadText read = read_json(text, table);
   std::vector<Problem> problems = check_fields(read, table);
-  if (problems.empty()) problems = Reader(read).ages_missing(table);
+  if (problems.empty()) {
+    problems = Reader(read).ages_missing(table);
+    for (const Problem& problem : lots_of_nothing(read, table, kLots)) problems.push_back(problem);
+  }
   if (!problems.empty()) return problems;
   return Reader(read).read();
 }

@@ -80,6 +80,8 @@ void write_at_hand(JsonWriter& json, const Drive& drive) {
   json.key("lots").open_list();
   for (const LotFigures& lot : drive.lots) {
     json.open_object();
+    json.key("m").real(lot.length.m());
+    json.key("g").real(lot.mass.g());
     json.key("isSameYarn").yes_no(lot.is_same_yarn);
     write_wholes(json, "pairsOfSize", lot.share.pairs);
     write_wholes(json, "alone", lot.share.alone);
@@ -94,6 +96,8 @@ void write_at_hand(JsonWriter& json, const Drive& drive) {
 
 void write_drive(JsonWriter& json, const Drive& drive) {
   json.open_object();
+  json.key("wantedShare").real(drive.wanted_share);
+  if (drive.leg.of_foot > 0) json.key("legOfFoot").real(drive.leg.of_foot);
   json.key("share").real(drive.share);
   json.key("shareError").real(kShareError);
   json.key("atMost").real(drive.at_most);

@@ -84,26 +84,32 @@ void write_age_of_children(JsonWriter& json) {
   write_requiring(json, {"ageYears"});
 }
 
-// What request_check asks of several fields together, inside a member of the request.
-void write_rules_of_members(JsonWriter& json, const Field& field) {
-  if (field.pointer == "/foot") write_measured_or_shoe(json);
-  if (field.pointer == "/foot/shoe") write_size_of_scale(json);
-  if (field.pointer == "/drive/groups/*") write_age_of_children(json);
-  if (field.pointer == "/swatch/readings") {
-    json.key("contains");
-    write_requiring(json, {"rounds", "heightMm"});
-  }
-}
-
 void write_any_of(JsonWriter& json, Names names) {
   json.key("anyOf").open_list();
   for (const std::string_view name : names) write_requiring(json, {name});
   json.close_list();
 }
 
+// Of both questions that hold lots of yarn.
+void write_some_yarn(JsonWriter& json) {
+  write_any_of(json, {"m", "g"});
+}
+
+// What request_check asks of several fields together, inside a member of the request.
+void write_rules_of_members(JsonWriter& json, const Field& field) {
+  if (field.pointer == "/foot") write_measured_or_shoe(json);
+  if (field.pointer == "/foot/shoe") write_size_of_scale(json);
+  if (field.pointer == "/drive/groups/*") write_age_of_children(json);
+  if (field.pointer == "/drive/lots/*") write_some_yarn(json);
+  if (field.pointer == "/swatch/readings") {
+    json.key("contains");
+    write_requiring(json, {"rounds", "heightMm"});
+  }
+}
+
 void write_stripes_rules(JsonWriter& json, const Field& field) {
   if (field.pointer.empty()) write_any_of(json, {"repeat", "own", "leftovers"});
-  if (field.pointer == "/leftovers/lots/*") write_any_of(json, {"m", "g"});
+  if (field.pointer == "/leftovers/lots/*") write_some_yarn(json);
 }
 
 void write_rules(JsonWriter& json, const Field& field) {

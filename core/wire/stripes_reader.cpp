@@ -4,6 +4,7 @@
 #include <string>
 
 #include "json_reader.h"
+#include "lot_reader.h"
 #include "making_fields.h"
 #include "problems.h"
 #include "request_check.h"
@@ -13,16 +14,11 @@
 namespace twinround {
 namespace {
 
-constexpr std::string_view kLot = "/leftovers/lots/*";
+constexpr std::string_view kLots = "/leftovers/lots";
 
 std::optional<Length> metres_at(const ReadText& read, std::string_view pointer) {
   const std::optional<double> m = read.number_at(pointer);
   return m ? std::optional<Length>(Length::from_m(*m)) : std::nullopt;
-}
-
-int items_of(const ReadText& read, std::string_view pointer) {
-  const TextValue* list = read.find(pointer);
-  return list ? list->items : 0;
 }
 
 int whole_at(const ReadText& read, std::string_view pointer, int item) {
@@ -34,28 +30,18 @@ const Field& row_of(std::span<const Field> table, std::string_view pointer) {
                        [&](const Field& field) { return field.pointer == pointer; });
 }
 
-Problem required_instead(const Field& field, int item, const std::string& instead) {
-  Problem problem = required(field, item);
-  problem.words = {{"instead", instead}};
-  return problem;
-}
-
 // What hangs on several fields: nothing asked for, one ball of unknown length, a lot of nothing.
 std::vector<Problem> check_together(const ReadText& read, std::span<const Field> table) {
   std::vector<Problem> problems;
   if (const auto problem = making_problem(read)) problems.push_back(*problem);
   if (!read.find("/repeat") && !read.find("/own") && !read.find("/leftovers")) {
-    problems.push_back(required_instead(row_of(table, "/repeat"), 0, "/own"));
+    problems.push_back(required_instead(table, "/repeat", 0, "/own"));
   }
   const TextValue* from = read.find("/repeat/from");
   if (from && word_place(kYarnFromWords, from->text) > 0 && !read.find("/repeat/ballM")) {
     problems.push_back(required(row_of(table, "/repeat/ballM"), 0));
   }
-  for (int lot = 0; lot < items_of(read, "/leftovers/lots"); ++lot) {
-    if (read.find("/leftovers/lots/*/m", lot) || read.find("/leftovers/lots/*/g", lot)) continue;
-    const std::string m = "/leftovers/lots/" + std::to_string(lot) + "/m";
-    problems.push_back(required_instead(row_of(table, "/leftovers/lots/*/g"), lot, m));
-  }
+  for (const Problem& problem : lots_of_nothing(read, table, kLots)) problems.push_back(problem);
   return problems;
 }
 
@@ -79,16 +65,9 @@ StripesInput repeat_in(const ReadText& read, double tex, double margin) {
 LeftoversQuestion leftovers_in(const ReadText& read, double tex, double margin) {
   LeftoversQuestion question;
   question.input.margin = margin;
-  for (int lot = 0; lot < items_of(read, "/leftovers/lots"); ++lot) {
-    const auto m = read.number_at(std::string(kLot) + "/m", lot);
-    const auto g = read.number_at(std::string(kLot) + "/g", lot);
-    const auto m_per_100g = read.number_at(std::string(kLot) + "/mPer100G", lot);
-    std::optional<double> own_tex;
-    if (m && g) own_tex = 1000 * *g / *m;
-    if (!m && m_per_100g) own_tex = 100000 / *m_per_100g;
-    question.tex.push_back(own_tex);
-    question.input.lots.push_back(
-        Length::from_m(m ? *m : 1000 * g.value_or(0) / own_tex.value_or(tex)));
+  for (const YarnLot& lot : lots_in(read, kLots)) {
+    question.tex.push_back(tex_of_lot(lot));
+    question.input.lots.push_back(length_of_lot(lot, tex));
   }
   if (const auto mm = read.number_at("/leftovers/legHeightMm")) {
     question.leg_height = Length::from_mm(*mm);

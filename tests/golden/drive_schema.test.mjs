@@ -26,16 +26,16 @@ const village = [{ who: 'woman' }, { who: 'man' }, { who: 'child', ageYears: 8, 
 
 const good = [
   socks({}),
-  socks({ groups: village, sizes: 5, lots: [{ grams: 500, metres: 1000 }] }),
+  socks({ groups: village, sizes: 5, lots: [{ g: 500, m: 1000 }] }),
   socks({ wantedShare: 0.98 }, { swatch: undefined, yarn: { category: 1 }, legHeightMm: 200 }),
-  socks({ lots: [{ grams: 50, metres: 300, category: 0 }] }),
+  socks({ lots: [{ g: 50, m: 300, category: 0 }] }),
 ];
 const bad = [
   socks({ pairs: 0 }),
   socks({ sizes: 13 }),
   socks({ groups: [] }),
   socks({ groups: [{ who: 'child' }] }),
-  socks({ lots: [{ grams: 50 }] }),
+  socks({ lots: [{ category: 0 }] }),
   socks({}, { stitchCount: 44 }),
   socks({}, { swatch: undefined, yarn: undefined }),
 ];

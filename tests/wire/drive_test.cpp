@@ -29,7 +29,7 @@ RequestText forty_pairs() {
 }
 
 RequestText with_a_lot() {
-  return forty_pairs().with("/drive/lots/0/grams", "500").with("/drive/lots/0/metres", "1000");
+  return forty_pairs().with("/drive/lots/0/g", "500").with("/drive/lots/0/m", "1000");
 }
 
 Faults faults_of(const RequestText& request) {
@@ -52,7 +52,9 @@ bool has(const std::string& reply, const std::string& part) {
 
 TEST(DriveQuestion, AnswersInTheEnvelope) {
   const std::string reply = answer("drive", with_a_lot().text());
-  EXPECT_TRUE(reply.starts_with(R"({"ok":true,"version":1,"rules":2,"drive":{"share":)")) << reply;
+  EXPECT_TRUE(reply.starts_with(
+      R"({"ok":true,"version":1,"rules":2,"drive":{"wantedShare":0.9,"legOfFoot":0.8,"share":)"))
+      << reply;
   EXPECT_TRUE(has(reply, R"("shareError":0.005,)"));
   EXPECT_TRUE(has(reply, R"("band":{"footFromMm":)"));
   EXPECT_TRUE(has(reply, R"("atHand":{"pairs":)"));
@@ -73,7 +75,8 @@ TEST(DriveQuestion, IsAskedWithThePlansOwnYarnAndRib) {
   EXPECT_FALSE(request.sizes);
   EXPECT_DOUBLE_EQ(request.wanted_share, 0.9);
   ASSERT_EQ(request.lots.size(), 1u);
-  EXPECT_DOUBLE_EQ(request.lots[0].length.m(), 1000);
+  EXPECT_DOUBLE_EQ(request.lots[0].told.length->m(), 1000);
+  EXPECT_DOUBLE_EQ(request.lots[0].told.mass->g(), 500);
   EXPECT_FALSE(request.lots[0].category);
 }
 
@@ -93,8 +96,10 @@ TEST(DriveQuestion, TellsWhatIsMissingOrOfOneFootAlone) {
             Faults{"/drive/groups/1/ageYears required"});
   EXPECT_EQ(faults_of(forty_pairs().with("/drive/groups/1/who", "\"boy\"")),
             Faults{"/drive/groups/1/who unknown_word"});
-  EXPECT_EQ(faults_of(with_a_lot().without("/drive/lots/0/metres")),
-            Faults{"/drive/lots/0/metres required"});
+  EXPECT_EQ(faults_of(forty_pairs().with("/drive/lots/0/category", "4")),
+            Faults{"/drive/lots/0/g required"});
+  EXPECT_EQ(faults_of(with_a_lot().without("/drive/lots/0/m")), Faults{});
+  EXPECT_EQ(faults_of(with_a_lot().without("/drive/lots/0/g")), Faults{});
   EXPECT_EQ(faults_of(forty_pairs().with("/stitchCount", "44")),
             Faults{"/stitchCount unknown_field"});
   EXPECT_EQ(faults_of(forty_pairs().without("/swatch").without("/yarn")),
@@ -119,10 +124,12 @@ TEST(DriveQuestion, HoldsBothSidesOfEveryLimit) {
       {"/drive/wantedShare", "0.999", "1"},
       {"/drive/legOfFoot", "0.2", "0.19"},
       {"/drive/legOfFoot", "3", "3.01"},
-      {"/drive/lots/0/grams", "5", "4.9"},
-      {"/drive/lots/0/grams", "1000000", "1000001"},
-      {"/drive/lots/0/metres", "5", "4.9"},
-      {"/drive/lots/0/metres", "1000000", "1000001"},
+      {"/drive/lots/0/g", "5", "4.9"},
+      {"/drive/lots/0/g", "1000000", "1000001"},
+      {"/drive/lots/0/m", "5", "4.9"},
+      {"/drive/lots/0/m", "1000000", "1000001"},
+      {"/drive/lots/0/mPer100G", "5", "4.9"},
+      {"/drive/lots/0/mPer100G", "5000", "5001"},
       {"/drive/lots/0/category", "0", "-1"},
       {"/drive/lots/0/category", "7", "8"},
   };

@@ -2041,11 +2041,13 @@ export type DriveRequest = {
     legOfFoot?: number;
     /** Wool at hand. */
     lots?: Array<{
+      /** Yarn in it (m, in steps of 1). */
+      m?: number;
       /** Its mass (g, in steps of 1). */
-      grams: number;
-      /** Its length (m, in steps of 1). */
-      metres: number;
-      /** Its weight category; left out, its thickness tells whether it is the sock's yarn. */
+      g?: number;
+      /** Yarn in 100 g of it (m, in steps of 1). */
+      mPer100G?: number;
+      /** Its weight category; left out, its thickness tells whether it is the sock's yarn; neither told, it is. */
       category?: number;
     }>;
   };
@@ -2078,6 +2080,10 @@ export type DriveRefused = {
 
 /** Sizes for many feet. */
 export type Drive = {
+  /** Share of the feet that was to be served. */
+  wantedShare: number;
+  /** Height of the top edge in foot lengths; absent where one height is for all. */
+  legOfFoot?: number;
   /** Share of all feet that the sizes serve, each foot counted once. */
   share: number;
   /** Give or take of every share, against the feet as surveyed. */
@@ -2172,6 +2178,10 @@ export type Drive = {
     pairsOfSize: Array<number>;
     /** Each lot, in the order of the request. */
     lots: Array<{
+      /** Yarn in it, as told or by its thickness (m). */
+      m: number;
+      /** Its mass, likewise (g). */
+      g: number;
       /** Whether it is the sock's yarn; else it makes nothing. */
       isSameYarn: boolean;
       /** What it is to make of each size. */

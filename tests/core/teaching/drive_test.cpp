@@ -109,7 +109,7 @@ TEST(Drive, SaysWhoseFeetWereMeasured) {
 TEST(Drive, UsesLotsOfItsOwnYarnAlone) {
   DriveRequest request = forty_pairs();
   const auto lot = [](double grams, double m, std::optional<int> category) {
-    return WoolLot{Mass::from_g(grams), Length::from_m(m), category};
+    return WoolLot{{Length::from_m(m), Mass::from_g(grams), {}}, category};
   };
   request.lots = {lot(500, 1000, {}), lot(500, 1000, 4), lot(500, 1000, 1), lot(500, 1101, {}),
                   lot(500, 2000, {})};
@@ -126,6 +126,17 @@ TEST(Drive, UsesLotsOfItsOwnYarnAlone) {
   request.lots = {lot(50000, 100000, {})};
   EXPECT_EQ(driven(request).lots_make.in_all, 40);
   EXPECT_FALSE(says(driven(request).cautions, "lots_fall_short"));
+}
+
+TEST(Drive, TakesALotOfUnknownThicknessForItsOwnYarn) {
+  DriveRequest request = forty_pairs();
+  request.lots = {{{{}, Mass::from_g(400), {}}, {}}, {{Length::from_m(300), {}, {}}, {}}};
+  const Drive drive = driven(request);
+  // The drive's yarn is 200 m in 100 g.
+  ASSERT_EQ(drive.lots.size(), 2u);
+  EXPECT_TRUE(drive.lots[0].is_same_yarn);
+  EXPECT_NEAR(drive.lots[0].length.m(), 800, 1e-9);
+  EXPECT_NEAR(drive.lots[1].mass.g(), 150, 1e-9);
 }
 
 TEST(Drive, IsRefusedWhereNoSockCanBeKnit) {
@@ -167,8 +178,9 @@ TEST(Drive, HoldsForRandomRequests) {
     }
     if (dice.chance(0.5)) request.sizes = dice.whole(1, kMostSizes);
     for (int i = dice.whole(0, 3); i > 0; --i) {
-      request.lots.push_back(
-          {Mass::from_g(100), Length::from_m(dice.between(50, 900)), dice.whole(0, 7)});
+      YarnLot told = {Length::from_m(dice.between(50, 900)), Mass::from_g(100), {}};
+      if (dice.chance(0.2)) told.mass.reset();
+      request.lots.push_back({told, dice.whole(0, 7)});
     }
     const Result<Drive> result = plan_drive(request);
     if (!result.ok()) return;

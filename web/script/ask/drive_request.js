@@ -2,10 +2,6 @@
 
 /** @typedef {import('../ask.js').Good} Good */
 /** @typedef {{ who: string, ageYears?: number, share?: number }} Group */
-/** @typedef {{ g?: number, m?: number, mPer100G?: number }} Lot as it was typed */
-
-/** What holds where nothing is said: the core's own, so that the page can tell it. */
-export const usual = { wantedShare: 0.9, legOfFoot: 0.8 };
 
 // One foot's own, and the leg's height, which goes by the foot here.
 const ofOneFoot = new Set(['foot', 'girthEase', 'stitchCount', 'legHeightMm']);
@@ -35,29 +31,15 @@ function groupsOf({ women, men, children = [] }) {
   ].filter(({ share }) => share !== 0);
 }
 
-/** A weight alone or a length alone is taken for the sock's yarn, the other figure by its label. @param {Lot} lot @param {number} tex grams a kilometre */
-function lotOf({ g, m, mPer100G: labelled }, tex) {
-  const mPer100G = labelled ?? 1e5 / tex;
-  const grams = g ?? (Number(m) * 100) / mPer100G;
-  return { grams, metres: m ?? (grams * mPer100G) / 100 };
-}
-
 /** @type {import('./desk_requests.js').Make} */
-export function driveRequest({ request, plan }, { drive = {} }) {
+export function driveRequest({ request }, { drive = {} }) {
   const { pairs, sizes, wantedShare, legOfFoot, lots } = drive;
   const groups = groupsOf(drive);
   // Half a question is none: she is still typing it.
   if (pairs === undefined || groups.length === 0) return undefined;
   return {
     ...ofTheClass(request),
-    drive: {
-      pairs,
-      groups,
-      sizes,
-      wantedShare: wantedShare ?? usual.wantedShare,
-      legOfFoot: legOfFoot ?? usual.legOfFoot,
-      lots: lots?.map((/** @type {Lot} */ lot) => lotOf(lot, plan.yarn.tex)),
-    },
+    drive: { pairs, groups, sizes, wantedShare, legOfFoot, lots },
   };
 }
 
@@ -66,12 +48,10 @@ const fieldOf = /** @type {Record<string, string>} */ ({
   man: '/drive/men',
   child: '/drive/children',
 });
-const ofLot = /** @type {Record<string, string>} */ ({ grams: 'g', metres: 'm' });
 
 /** The field that a problem's pointer stands for. @type {import('./desk_requests.js').Place} */
 export function drivePlace(pointer, { drive: { groups } }) {
-  const [, , list, item, member] = pointer.split('/');
-  if (list === 'lots' && item) return `/drive/lots/${item}/${ofLot[member] ?? ''}`;
+  const [, , list, item] = pointer.split('/');
   if (list !== 'groups' && pointer.startsWith('/drive/')) return pointer;
   // What is wrong with everybody's socks is told where their feet are.
   return fieldOf[(groups[Number(item)] ?? groups[0]).who];

@@ -58,7 +58,7 @@ export function driveText(showing) {
   });
   const lots = (atHand?.lots ?? []).map(({ isSameYarn, pairsOfSize }, at) =>
     words.lots.makes(
-      sayLot(request, at, system),
+      sayLot(reply, at, system),
       isSameYarn
         ? pairsOfSize.map((pairs, i) => `${nameOf(i)} × ${pairs}`).join(', ')
         : words.lots.other,
@@ -67,11 +67,11 @@ export function driveText(showing) {
   return [
     words.title,
     ...sayAnswer(reply, request),
-    ...sayCautions(reply, request, system, false),
-    sayCaption(request, showing),
+    ...sayCautions(reply, system, false),
+    sayCaption(reply, request, showing),
     ...each,
     `${words.wool.title}: ${sayWool(reply, request, system).join(' ')}`,
     ...(lots.length > 0 ? [`${words.lots.title}:`, ...lots] : []),
-    ...sayCautions(reply, request, system, true),
+    ...sayCautions(reply, system, true),
   ].join('\n');
 }

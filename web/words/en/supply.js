@@ -19,8 +19,6 @@ export const supplyWords = {
   hint: 'For the sock set here: its rib, toe, leg and fit. A number of stitches opens that pair as a plan.',
   caption: (/** @type {Text} */ margin) =>
     `Yarn for a pair, ${margin} to spare in it, in balls as such yarn is usually sold`,
-  // Where the sheet says nothing of it, the core adds this much.
-  usualMargin: 0.1,
   yarnHead: 'Yarn',
   scale: /** @type {Record<string, Text>} */ ({
     eu: 'EU',

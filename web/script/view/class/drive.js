@@ -36,11 +36,11 @@ const cell = (h, [first, ...rest], href = '') =>
   );
 
 /** What fewer and more sizes would serve. @param {Make} h @param {Document} document @param {Answered} answered */
-function viewNumbers(h, document, { reply, request }) {
+function viewNumbers(h, document, { reply }) {
   const { shareByNumber, sizes, share: reached } = reply;
-  const wanted = Number(request.drive.wantedShare);
+  const wanted = reply.wantedShare;
   return table(h, {
-    caption: words.byNumber.caption(sayWanted(request)),
+    caption: words.byNumber.caption(sayWanted(reply)),
     heads: words.byNumber.heads,
     rows: shareByNumber.map((most, i) => {
       const isChosen = i + 1 === sizes.length;
@@ -75,7 +75,7 @@ const planOf = ({ footMm, ballGirthMm, legHeightMm, stitchCount }, { request }, 
 function viewSizes(h, answered, showing) {
   const { reply, request } = answered;
   return table(h, {
-    caption: h('span', {}, sayCaption(request, showing)),
+    caption: h('span', {}, sayCaption(reply, request, showing)),
     heads: words.sizeHeads,
     rows: reply.sizes.map((size, i) => {
       const { pairs, sock, feet, serves, yarn } = saySize(size, showing.system);
@@ -104,7 +104,7 @@ function viewLots(h, { reply, request }, { system }) {
     mark: 'sum',
   });
   const each = atHand.lots.map(({ isSameYarn, pairsOfSize, alone, leftM = 0 }, at) => ({
-    name: sayLot(request, at, system),
+    name: sayLot(reply, at, system),
     cells: isSameYarn
       ? [
           ...pairsOfSize.map((pairs, i) =>
@@ -116,7 +116,7 @@ function viewLots(h, { reply, request }, { system }) {
   }));
   const missing = sizes.map(({ pairs }, i) => pairs - atHand.pairsOfSize[i]);
   const isEnough = missing.every((pairs) => pairs === 0);
-  const cautions = sayCautions(reply, request, system, true);
+  const cautions = sayCautions(reply, system, true);
   return [
     h('h3', {}, lots.title),
     isEnough && h('p', {}, lots.enough(count(request.drive.pairs))),
@@ -149,7 +149,7 @@ export function viewDrive(h, document, showing) {
     h(
       'ul',
       { class: 'cautions' },
-      sayCautions(reply, request, showing.system, false).map((text) => h('li', {}, text)),
+      sayCautions(reply, showing.system, false).map((text) => h('li', {}, text)),
     ),
     h(
       'div',

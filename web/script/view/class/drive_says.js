@@ -21,12 +21,13 @@ import { sayMargin } from '../give_or_take.js';
 /** Never rounded up, so that what is not reached does not read as if it were. @param {number} share */
 export const sayShare = (share) => formatPercentAway(share, false);
 
-const sayWanted = (/** @type {Request} */ { drive }) => formatPercent(Number(drive.wantedShare), 1);
+export const sayWanted = (/** @type {Drive} */ { wantedShare }) => formatPercent(wantedShare, 1);
 
 /** @param {Drive} reply @param {Request} request */
-function sayEnough({ isReached, isFewest, sizes }, request) {
+function sayEnough(reply, request) {
+  const { isReached, isFewest, sizes } = reply;
   const { enough } = words;
-  const wanted = sayWanted(request);
+  const wanted = sayWanted(reply);
   const isOwn = request.drive.sizes !== undefined;
   if (!isReached) return isOwn && enough.isShort(wanted);
   // Fewer than one is none.
@@ -56,16 +57,14 @@ function sayWhom(groups) {
   return [...each.slice(0, -2), last].join(', ');
 }
 
-/** @param {Request} request @param {Showing} showing */
-export const sayCaption = ({ drive }, showing) =>
+/** @param {Drive} reply @param {Request} request @param {Showing} showing */
+export const sayCaption = ({ legOfFoot = 0 }, { drive }, showing) =>
   words.caption(
     formatCount(drive.pairs),
     sayWhom(drive.groups),
-    formatPercent(Number(drive.legOfFoot), 1),
+    formatPercent(legOfFoot, 1),
     sayMargin(showing),
   );
-
-export { sayWanted };
 
 /** @param {number} from @param {number} to @param {System} system */
 function sayRange(from, to, system) {
@@ -118,16 +117,17 @@ export function sayWool({ wool }, { yarn: label }, system) {
   ];
 }
 
-/** A lot by both its figures. @param {Request} request @param {number} at @param {System} system */
-export function sayLot({ drive: { lots = [] } }, at, system) {
+/** A lot by both its figures. @param {Drive} reply @param {number} at @param {System} system */
+export function sayLot({ atHand }, at, system) {
   const { yarn, mass } = figuresIn(system);
-  return words.lots.name(mass(lots[at].grams), yarn(lots[at].metres));
+  const lot = atHand?.lots[at];
+  return lot ? words.lots.name(mass(lot.g), yarn(lot.m)) : '';
 }
 
 const ofShares = new Set(['share_not_reached', 'better_not_ruled_out']);
 
-/** @param {Drive['cautions'][number]} caution @param {Request} request @param {System} system */
-function sayCaution(caution, request, system) {
+/** @param {Drive['cautions'][number]} caution @param {Drive} reply @param {System} system */
+function sayCaution(caution, reply, system) {
   const { code, field, message, ...numbers } = caution;
   const write = ofShares.has(code) ? sayShare : formatCount;
   const figures = Object.entries(numbers).map(([name, value]) => [name, write(Number(value))]);
@@ -135,13 +135,13 @@ function sayCaution(caution, request, system) {
   return (
     driveCautions[code]?.({
       ...Object.fromEntries(figures),
-      lot: at ? sayLot(request, Number(at), system) : '',
+      lot: at ? sayLot(reply, Number(at), system) : '',
     }) ?? message
   );
 }
 
-/** Those of the wool at hand, or all others. @param {Drive} reply @param {Request} request @param {System} system @param {boolean} isOfLots */
-export const sayCautions = ({ cautions }, request, system, isOfLots) =>
-  cautions
+/** Those of the wool at hand, or all others. @param {Drive} reply @param {System} system @param {boolean} isOfLots */
+export const sayCautions = (reply, system, isOfLots) =>
+  reply.cautions
     .filter(({ field }) => field.startsWith('/drive/lots') === isOfLots)
-    .map((caution) => sayCaution(caution, request, system));
+    .map((caution) => sayCaution(caution, reply, system));

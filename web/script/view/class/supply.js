@@ -1,8 +1,9 @@
 // Wool for the class: one pair for every yarn by every size. Each cell is a plan of its own, and opens as one.
 import { optionWords, supplyWords as words } from '../../../words/en.js';
-import { formatCount, formatPercent } from '../../units.js';
+import { formatCount } from '../../units.js';
 import { table } from '../dom.js';
 import { figuresIn, writeNeedle } from '../figures.js';
+import { sayMargin } from '../give_or_take.js';
 import { fileButtons } from './take.js';
 
 /** @typedef {import('../showing.js').Showing} Showing */
@@ -54,11 +55,7 @@ function supplyTable(h, showing) {
   /** @type {Cell[]} */
   const cells = reply.cells;
   return table(h, {
-    caption: h(
-      'span',
-      {},
-      words.caption(formatPercent(showing.request.yarnMargin ?? words.usualMargin)),
-    ),
+    caption: h('span', {}, words.caption(sayMargin(showing))),
     heads: [
       words.yarnHead,
       ...columns.map((/** @type {any} */ one) => saySize(one, showing.system)),
