@@ -12,6 +12,7 @@ import {
   formatPercent,
   formatPercentAway,
   formatTime,
+  formatWholeTime,
   formatYarn,
   fromBase,
   inputText,
@@ -143,6 +144,12 @@ test('yarn, mass, shares, time and counts are written plainly', () => {
   assert.equal(formatTime(58), '1 h');
   assert.equal(formatTime(683), '11 h');
   assert.equal(formatTime(90), '1 h 30 min');
+});
+
+test('a time that is no estimate is told to the minute, and its half', () => {
+  assert.equal(formatWholeTime(225), '3 h 45 min');
+  assert.equal(formatWholeTime(1080), '18 h');
+  assert.equal(formatWholeTime(7.5), '7.5 min');
 });
 
 test('a limit told is never rounded past itself', () => {

@@ -1,7 +1,6 @@
 // Texts made to hurt the questions about many socks: whatever comes, there is one whole answer.
 #include <gtest/gtest.h>
 
-#include <algorithm>
 #include <random>
 #include <string>
 #include <vector>
@@ -10,6 +9,7 @@
 #include "course_example.h"
 #include "json_reader.h"
 #include "roster_question.h"
+#include "worn_text.h"
 
 namespace twinround {
 namespace {
@@ -58,29 +58,9 @@ TEST(CourseHostile, EveryBeginningIsAnswered) {
 TEST(CourseHostile, TextsWornByChanceAreAnswered) {
   SCOPED_TRACE(kSeed);
   std::mt19937 random(kSeed);
-  const std::string pool = "{}[]:,\"\\0123456789.eE+-nulltrefasNIiy /*~\x01\xC3\xFF";
   const std::vector<std::string> bases = {base(), for_question("seats"), for_question("knitters")};
   for (int round = 0; round < 2000; ++round) {
-    std::string text = bases[random() % bases.size()];
-    const std::size_t changes = 1 + random() % 4;
-    for (std::size_t change = 0; change < changes && !text.empty(); ++change) {
-      const std::size_t at = random() % text.size();
-      const std::size_t length = std::min<std::size_t>(random() % 9, text.size() - at);
-      switch (random() % 4) {
-        case 0:
-          text[at] = pool[random() % pool.size()];
-          break;
-        case 1:
-          text.erase(at, length);
-          break;
-        case 2:
-          text.insert(at, text.substr(random() % text.size(), random() % 40));
-          break;
-        default:
-          text.insert(at, 1, pool[random() % pool.size()]);
-      }
-    }
-    ask_all(text);
+    ask_all(worn(bases[random() % bases.size()], random, 4));
   }
 }
 

@@ -149,6 +149,14 @@ export function formatLimit(kind, base, unit, isLeast) {
   return `${formatNumber(value, 2)} ${unit}`;
 }
 
+/** Hours and minutes as they are: of a course, whose time nobody estimates. @param {number} minutes */
+export function formatWholeTime(minutes) {
+  const hours = Math.floor(minutes / 60);
+  const rest = minutes - hours * 60;
+  const parts = [hours > 0 && `${hours} h`, rest > 0 && `${formatNumber(rest, 1)} min`];
+  return parts.filter(Boolean).join(' ');
+}
+
 /**
  * Hours and minutes, to five minutes; from three hours on to half an hour.
  * @param {number} minutes @param {number} [whole] the time this one is the give or take of: as coarse as that

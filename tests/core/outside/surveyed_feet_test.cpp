@@ -12,6 +12,7 @@
 namespace twinround {
 namespace {
 
+using test::mean_foot;
 using test::mm;
 using test::planned;
 using test::says;
@@ -23,15 +24,7 @@ double mean_of(const AdultFeet& feet, FootMeasure measure) {
   return feet.row(measure).mean;
 }
 
-PlanRequest mean_foot(const AdultFeet& feet) {
-  PlanRequest request = woman_in_worsted();
-  request.foot.length = mm(mean_of(feet, FootMeasure::foot_length));
-  request.foot.ball_girth = mm(mean_of(feet, FootMeasure::ball_girth));
-  request.foot.heel_ankle_girth = mm(mean_of(feet, FootMeasure::heel_ankle_girth));
-  request.foot.ankle_girth = mm(mean_of(feet, FootMeasure::ankle_girth));
-  request.foot.calf_girth = mm(mean_of(feet, FootMeasure::calf_girth));
-  return request;
-}
+constexpr double kLegMm = 200;
 
 // The dense ends of the categories from fingering to worsted, rounds 1.4 times as many.
 const std::vector<double> kOverFourIn = {32, 26, 24, 20};
@@ -42,7 +35,7 @@ TEST(SurveyedFeet, ASockForTheMeanFootGoesOverItsHeel) {
       for (const int column : {1, 2, 3}) {
         SCOPED_TRACE(std::to_string(stitches) + " over 4 in, k" + std::to_string(column));
         const PlanRequest request = with_rib(
-            with_swatch(mean_foot(*feet), stitches, 1.4 * stitches, 101.6), column, column);
+            with_swatch(mean_foot(*feet, kLegMm), stitches, 1.4 * stitches, 101.6), column, column);
         const Plan plan = planned(request);
         EXPECT_LE(plan.heel_use, 0.85);
         EXPECT_FALSE(says(plan.cautions, "heel_tight"));
@@ -58,7 +51,7 @@ TEST(SurveyedFeet, ASockForTheMeanFootGoesOverItsHeel) {
 
 TEST(SurveyedFeet, TheEstimatedHeelIsNoSmallerThanTheMeanOneMeasured) {
   for (const AdultFeet* feet : {&women_feet(), &men_feet()}) {
-    PlanRequest request = mean_foot(*feet);
+    PlanRequest request = mean_foot(*feet, kLegMm);
     request.foot.heel_ankle_girth.reset();
     EXPECT_GT(heel_to_pass(planned(request).foot).mm(),
               mean_of(*feet, FootMeasure::heel_ankle_girth));
@@ -76,7 +69,7 @@ TEST(SurveyedFeet, TheWidestCalfInTwentyOnAMeanFootIsWidenedFor) {
   for (const AdultFeet* feet : {&women_feet(), &men_feet()}) {
     for (const double stitches : kOverFourIn) {
       SCOPED_TRACE(std::to_string(stitches) + " over 4 in");
-      PlanRequest request = with_swatch(mean_foot(*feet), stitches, 1.4 * stitches, 101.6);
+      PlanRequest request = with_swatch(mean_foot(*feet, kLegMm), stitches, 1.4 * stitches, 101.6);
       request.foot.calf_girth = mm(feet->row(FootMeasure::calf_girth).p95);
       request.leg_height = 1.45 * *request.foot.length;
       const Result<Plan> result = make_plan(request);
@@ -95,7 +88,7 @@ TEST(SurveyedFeet, TheWidestCalfInTwentyOnAMeanFootIsWidenedFor) {
 
 TEST(SurveyedFeet, AWideCalfIsRefusedWhereItsRibCannotWidenSoFar) {
   // Columns of 12 cannot grow. The widest calf in a hundred on a tube of one repeat too few.
-  PlanRequest request = with_rib(mean_foot(men_feet()), 12, 12);
+  PlanRequest request = with_rib(mean_foot(men_feet(), kLegMm), 12, 12);
   request.foot.calf_girth = mm(men_feet().row(FootMeasure::calf_girth).p99);
   request.leg_height = 1.45 * *request.foot.length;
   request.stitch_count = 48;
@@ -113,7 +106,8 @@ TEST(SurveyedFeet, ACrewSockOnTheMeanLegIsNotWidened) {
   // A leg of 200 mm ends well below the calf: none of these needs more stitches than the foot.
   for (const AdultFeet* feet : {&women_feet(), &men_feet()}) {
     for (const double stitches : kOverFourIn) {
-      const PlanRequest request = with_swatch(mean_foot(*feet), stitches, 1.4 * stitches, 101.6);
+      const PlanRequest request =
+          with_swatch(mean_foot(*feet, kLegMm), stitches, 1.4 * stitches, 101.6);
       EXPECT_TRUE(planned(request).widening.empty()) << stitches;
     }
   }

@@ -12,21 +12,11 @@
 namespace twinround {
 namespace {
 
+using test::mean_foot;
 using test::mm;
 using test::planned;
 using test::with_swatch;
 using test::woman_in_worsted;
-
-PlanRequest mean_foot(const AdultFeet& feet, double leg_mm) {
-  PlanRequest request = woman_in_worsted();
-  request.foot.length = mm(feet.row(FootMeasure::foot_length).mean);
-  request.foot.ball_girth = mm(feet.row(FootMeasure::ball_girth).mean);
-  request.foot.heel_ankle_girth = mm(feet.row(FootMeasure::heel_ankle_girth).mean);
-  request.foot.ankle_girth = mm(feet.row(FootMeasure::ankle_girth).mean);
-  request.foot.calf_girth = mm(feet.row(FootMeasure::calf_girth).mean);
-  request.leg_height = mm(leg_mm);
-  return request;
-}
 
 // Handbook of Wool Knitting and Crochet, 1918 (Project Gutenberg 26113), a heel-less tube sock,
 // read: 48 stitches, plain for 20 in, narrowed to 24 and grafted; 1/4 lb of wool the pair. Derived:

@@ -7,6 +7,7 @@
 #include <string>
 #include <vector>
 
+#include "feet.h"
 #include "line.h"
 #include "plan.h"
 
@@ -48,6 +49,18 @@ inline PlanRequest woman_in_worsted() {
   request.foot.ankle_girth = mm(216);
   request.foot.calf_girth = mm(373);
   request.leg_height = mm(200);
+  return request;
+}
+
+// The same swatch for a mean foot of the survey, measured in full.
+inline PlanRequest mean_foot(const AdultFeet& feet, double leg_mm) {
+  PlanRequest request = woman_in_worsted();
+  request.foot.length = mm(feet.row(FootMeasure::foot_length).mean);
+  request.foot.ball_girth = mm(feet.row(FootMeasure::ball_girth).mean);
+  request.foot.heel_ankle_girth = mm(feet.row(FootMeasure::heel_ankle_girth).mean);
+  request.foot.ankle_girth = mm(feet.row(FootMeasure::ankle_girth).mean);
+  request.foot.calf_girth = mm(feet.row(FootMeasure::calf_girth).mean);
+  request.leg_height = mm(leg_mm);
   return request;
 }
 

@@ -13,6 +13,7 @@
 namespace twinround {
 namespace {
 
+using test::mean_foot;
 using test::mm;
 using test::woman_in_worsted;
 
@@ -20,17 +21,6 @@ PlanRequest by_label(PlanRequest request, int category) {
   request.swatch = {};
   request.yarn = {};
   request.yarn.category = category;
-  return request;
-}
-
-PlanRequest mean_foot(const AdultFeet& feet, double leg_mm) {
-  PlanRequest request = woman_in_worsted();
-  request.foot.length = mm(feet.row(FootMeasure::foot_length).mean);
-  request.foot.ball_girth = mm(feet.row(FootMeasure::ball_girth).mean);
-  request.foot.heel_ankle_girth = mm(feet.row(FootMeasure::heel_ankle_girth).mean);
-  request.foot.ankle_girth = mm(feet.row(FootMeasure::ankle_girth).mean);
-  request.foot.calf_girth = mm(feet.row(FootMeasure::calf_girth).mean);
-  request.leg_height = mm(leg_mm);
   return request;
 }
 

@@ -1,6 +1,6 @@
 // The weeks in words: of a knitter, of a meeting, and when that is.
 import { supplyWords, weeksWords as words } from '../../../words/en.js';
-import { formatCount, formatNumber, formatTime } from '../../units.js';
+import { formatCount, formatNumber, formatTime, formatWholeTime } from '../../units.js';
 import { dayAfter, isDay, writeDay } from '../../units/days.js';
 import { sayYarn } from './supply.js';
 
@@ -114,7 +114,7 @@ export function sayCourse({ beside }) {
     formatCount(meetings),
     formatNumber(minutesInClass, 1),
     formatNumber(meetings === 1 ? 0 : minutesAtHome, 1),
-    formatTime(reply.minutes),
+    formatWholeTime(reply.minutes),
   );
 }
 
